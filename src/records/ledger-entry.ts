@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { jobId } from './job.ts';
+import { date, line, price } from './shape.ts';
+
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/, 'must be a SHA-256 in hexadecimal');
+/** A file the entry speaks of, by its path inside the book, with its digest. */
+const files = z.array(z.strictObject({ path: z.string(), sha256 }));
+const chained = {
+  /** 1 for the first line of the ledger */
+  sequence: z.int().min(1),
+  /** digest of the line before; zeros for the first */
+  previous: sha256,
+  /** moment of writing, UTC */
+  written: z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}Z$/),
+  day: date,
+};
+
+/** One line of ledger.jsonl. */
+export const ledgerEntry = z.discriminatedUnion('event', [
+  z.strictObject({
+    event: z.literal('issued'),
+    ...chained,
+    number: line,
+    jobs: z.array(jobId),
+    payer: line,
+    grossMinorUnits: price,
+    files,
+  }),
+  z.strictObject({
+    event: z.literal('credited'),
+    ...chained,
+    number: line,
+    invoice: line,
+    grossMinorUnits: price,
+    files,
+  }),
+  z.strictObject({
+    event: z.literal('paid'),
+    ...chained,
+    payment: line,
+    payer: line,
+    amountMinorUnits: price,
+    method: line,
+    reference: line.optional(),
+    allocations: z.array(z.strictObject({ invoice: line, amountMinorUnits: price })),
+    files,
+  }),
+  z.strictObject({ event: z.literal('handed over'), ...chained, job: jobId, digest: sha256, files }),
+  z.strictObject({ event: z.literal('signed'), ...chained, job: jobId, answer: line, digest: sha256, files }),
+]);
+export type LedgerEntry = z.infer<typeof ledgerEntry>;

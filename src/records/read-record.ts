@@ -1,0 +1,36 @@
+import type { z } from 'zod';
+import { Problem } from '../problem.ts';
+
+function fieldPath(path: readonly PropertyKey[]): string {
+  return path.reduce<string>(
+    (text, key) =>
+      typeof key === 'number' ? `${text}[${key + 1}]` : text === '' ? String(key) : `${text}.${String(key)}`,
+    '',
+  );
+}
+
+function sentence(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'unrecognized_keys') return `has a field that does not belong here: ${issue.keys.join(', ')}`;
+  if (issue.code === 'invalid_type' && issue.input === undefined) return 'is missing';
+  return issue.message;
+}
+
+/**
+ * A record read from a file's value, or a Problem that names every wrong field (list places count from 1).
+ * @param schema one of the schemas in this room
+ * @param value the parsed JSON
+ * @param file the file's path, for the message
+ * @throws Problem when a field is missing, wrong or unknown
+ */
+export function readRecord<Schema extends z.ZodType>(schema: Schema, value: unknown, file: string): z.output<Schema> {
+  const result = schema.safeParse(value, { reportInput: true });
+  if (result.success) return result.data;
+  const places = result.error.issues.map((issue) => `${fieldPath(issue.path) || 'the whole file'} ${sentence(issue)}`);
+  throw new Problem(
+    places.length === 1
+      ? `A field is wrong: ${places[0]}.`
+      : `${places.length} fields are wrong: ${places.join('; ')}.`,
+    file,
+    'Mend the field in the file, or run the interview again; `keyout schema` prints what each field may hold.',
+  );
+}
