@@ -1,0 +1,71 @@
+import { Problem } from '../problem.ts';
+import { rules } from '../rules/index.ts';
+import type { Rule } from '../rules/rule.ts';
+import type { Command } from './command.ts';
+
+/** `keyout rules [ID]`: the trade rules with their sources; with an id also why and the examples. */
+export const rulesCommand: Command = {
+  name: 'rules',
+  words: '[ID]',
+  summary: 'the trade rules with their sources',
+  options: {},
+  run: async (call, world) => {
+    const id = call.words[0];
+    if (id === undefined) {
+      world.say(world.json ? JSON.stringify(rules.map(plainRule), null, 2) : ruleList());
+      return 0;
+    }
+    const rule = rules.find((each) => each.id === id);
+    if (rule === undefined)
+      throw new Problem(`There is no rule "${id}".`, 'keyout rules', '`keyout rules` lists every id.', 2);
+    world.say(world.json ? JSON.stringify(plainRule(rule), null, 2) : wholeRule(rule));
+    return 0;
+  },
+};
+
+function plainRule(rule: Rule) {
+  const { id, group, severity, summary, why, source } = rule;
+  return {
+    id,
+    group,
+    severity,
+    summary,
+    why,
+    source,
+    examples: rule.examples.map(({ name, finds }) => ({ name, finds })),
+  };
+}
+
+function ruleList(): string {
+  const groups = [...new Set(rules.map((rule) => rule.group))];
+  return groups
+    .map((group) =>
+      [
+        group,
+        ...rules
+          .filter((rule) => rule.group === group)
+          .map(
+            (rule) => `  ${rule.severity.padEnd(6)}  ${rule.id}\n          ${rule.summary}\n          ${rule.source}`,
+          ),
+      ].join('\n'),
+    )
+    .join('\n\n');
+}
+
+function wholeRule(rule: Rule): string {
+  const examples = rule.examples.map(
+    (example) =>
+      `  ${example.finds.length === 0 ? 'holds' : 'fails'}  ${example.name}${example.finds.some((place) => place !== '') ? ` (at ${example.finds.filter(Boolean).join(', ')})` : ''}`,
+  );
+  return [
+    rule.id,
+    `  ${rule.summary}`,
+    '',
+    `severity  ${rule.severity}`,
+    `why       ${rule.why}`,
+    `source    ${rule.source}`,
+    '',
+    'examples',
+    ...examples,
+  ].join('\n');
+}

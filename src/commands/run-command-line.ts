@@ -1,0 +1,140 @@
+import { parseArgs } from 'node:util';
+import { Problem } from '../problem.ts';
+import type { Call, Command, CommandOption, World } from './command.ts';
+import { commandList } from './command-list.ts';
+import { commandHelp, generalHelp, nearestName } from './help.ts';
+
+const sharedOptions: Readonly<Record<string, CommandOption>> = {
+  book: { type: 'string', takes: 'DIR', help: 'the book to work in' },
+  json: { type: 'boolean', help: 'one JSON document on stdout' },
+  'no-input': { type: 'boolean', help: 'never ask; fail instead' },
+  today: { type: 'string', takes: 'DATE', help: 'take this day for today' },
+  help: { type: 'boolean', short: 'h', help: 'this text' },
+  debug: { type: 'boolean', help: 'show the stack of a program error' },
+};
+
+/**
+ * Runs one command line and returns the exit code; a Problem is printed in three parts, never as a stack trace.
+ * @param words the arguments after the program's name
+ */
+export async function runCommandLine(words: readonly string[]): Promise<number> {
+  const debug = words.includes('--debug');
+  try {
+    const first = words.find((word) => !word.startsWith('-'));
+    if (words.includes('--version')) return say(await version());
+    if (first === undefined && (words.includes('--help') || words.includes('-h'))) return say(generalHelp(commandList));
+    return await runNamed(first, words);
+  } catch (error) {
+    return report(error, debug);
+  }
+}
+
+async function runNamed(name: string | undefined, words: readonly string[]): Promise<number> {
+  const command = name === undefined ? (await import('./start.ts')).start : await loadCommand(name);
+  const rest = name === undefined ? words : words.toSpliced(words.indexOf(name), 1);
+  const options = { ...sharedOptions, ...command.options };
+  const call = parseCall(command, options, rest);
+  if (call.options['help'] === true) return say(commandHelp(command, options));
+  return command.run(call, await worldOf(call));
+}
+
+async function loadCommand(name: string): Promise<Command> {
+  const entry = commandList.find((command) => command.name === name);
+  if (entry !== undefined) return entry.load();
+  const near = nearestName(
+    name,
+    commandList.map((command) => command.name),
+  );
+  throw new Problem(
+    `There is no command "${name}".`,
+    `keyout ${name}`,
+    near === null ? '`keyout --help` lists the commands.' : `Did you mean \`keyout ${near}\`?`,
+    2,
+  );
+}
+
+function parseCall(command: Command, options: Readonly<Record<string, CommandOption>>, words: readonly string[]): Call {
+  const shape = Object.fromEntries(
+    Object.entries(options).map(([name, option]) => [
+      name,
+      {
+        type: option.type,
+        multiple: option.multiple ?? false,
+        ...(option.short === undefined ? {} : { short: option.short }),
+      },
+    ]),
+  );
+  try {
+    const { values, positionals } = parseArgs({ args: [...words], options: shape, allowPositionals: true });
+    return { words: positionals, options: values as Call['options'] };
+  } catch (error) {
+    const message = error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error);
+    throw new Problem(
+      `The call was not understood: ${message}.`,
+      `keyout ${command.name}`,
+      `\`keyout ${command.name} --help\` lists its options.`,
+      2,
+    );
+  }
+}
+
+async function worldOf(call: Call): Promise<World> {
+  const { findBook } = await import('../storage/find-book.ts');
+  const { isCalendarDate } = await import('../quantities/calendar-date.ts');
+  const given = call.options['today'];
+  if (typeof given === 'string' && !isCalendarDate(given)) {
+    throw new Problem(`"${given}" is not a date that exists.`, '--today', 'Write it like 2026-11-24.', 2);
+  }
+  const option = call.options['book'];
+  return {
+    say: (text) => process.stdout.write(`${text}\n`),
+    tell: (text) => process.stderr.write(`${text}\n`),
+    today: (timeZone) => (typeof given === 'string' ? given : localDay(timeZone)),
+    now: () => new Date().toISOString().replace(/\.\d+Z$/, 'Z'),
+    bookFolder: findBook({
+      option: typeof option === 'string' ? option : null,
+      environment: process.env,
+      currentFolder: process.cwd(),
+    }),
+    json: call.options['json'] === true,
+    mayAsk: call.options['no-input'] !== true && process.stdin.isTTY === true && process.stdout.isTTY === true,
+    columns: process.stderr.columns ?? 80,
+    random: Math.random,
+  };
+}
+
+function localDay(timeZone: string): string {
+  return new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
+    new Date(),
+  );
+}
+
+async function version(): Promise<string> {
+  const { readFile } = await import('node:fs/promises');
+  const text = await readFile(new URL('../../package.json', import.meta.url), 'utf8').catch(() =>
+    readFile(new URL('../package.json', import.meta.url), 'utf8'),
+  );
+  return (JSON.parse(text) as { version: string }).version;
+}
+
+function say(text: string): number {
+  process.stdout.write(`${text}\n`);
+  return 0;
+}
+
+function report(error: unknown, debug: boolean): number {
+  if (error instanceof Problem) {
+    process.stderr.write(`${error.what}\n  where: ${error.where}\n  to do: ${error.whatToDo}\n`);
+    return error.exitCode;
+  }
+  if (error instanceof Error && error.name === 'ExitPromptError') {
+    process.stderr.write('Stopped. What was answered so far is saved.\n');
+    return 130;
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  process.stderr.write(
+    `The program itself failed: ${message}\n  to do: run it again with --debug and send the text to whoever looks after it; the book is unchanged.\n`,
+  );
+  if (debug && error instanceof Error) process.stderr.write(`${error.stack}\n`);
+  return 70;
+}
