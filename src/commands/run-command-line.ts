@@ -112,8 +112,6 @@ function localDay(timeZone: string): string {
 async function version(): Promise<string> {
   const { readFile } = await import('node:fs/promises');
   const text = await readFile(new URL('../../package.json', import.meta.url), 'utf8');
-    readFile(new URL('../package.json', import.meta.url), 'utf8'),
-  );
   return (JSON.parse(text) as { version: string }).version;
 }
 

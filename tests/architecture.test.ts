@@ -1,0 +1,99 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = path.resolve(import.meta.dirname, '..');
+
+type Room = { readonly name: string; readonly mayImport: readonly string[]; readonly touchesTheWorld: boolean };
+
+const rooms: readonly Room[] = readFileSync(path.join(root, 'DEVELOPERS.md'), 'utf8')
+  .split('\n')
+  .map((row) => row.split('|').map((cell) => cell.trim()))
+  .filter((cells) => cells.length === 6 && /^(yes|no)$/.test(cells[4] ?? ''))
+  .map((cells) => ({
+    name: cells[1] ?? '',
+    mayImport: (cells[3] ?? '')
+      .split(',')
+      .map((name) => name.trim())
+      .filter((name) => name !== '–'),
+    touchesTheWorld: cells[4] === 'yes',
+  }));
+
+const files = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) =>
+  file.endsWith('.ts'),
+);
+
+function importsOf(file: string): readonly string[] {
+  const text = readFileSync(path.join(root, 'src', file), 'utf8');
+  return [
+    ...text.matchAll(
+      /(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)|(?:^|\n)import\s+['"]([^'"]+)['"]/g,
+    ),
+  ].map((match) => match[1] ?? match[2] ?? match[3] ?? '');
+}
+
+test('the table in DEVELOPERS.md lists every room once and every folder of src is a room', () => {
+  const folders = readdirSync(path.join(root, 'src'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && readdirSync(path.join(root, 'src', entry.name)).length > 0)
+    .map((entry) => entry.name);
+  expect(rooms).toHaveLength(new Set(rooms.map((room) => room.name)).size);
+  expect(rooms.length).toBeGreaterThanOrEqual(12);
+  expect(folders.filter((folder) => !rooms.some((room) => room.name === folder))).toEqual([]);
+});
+
+test('rooms may only import rooms that stand above them', () => {
+  const order = rooms.map((room) => room.name);
+  for (const [place, room] of rooms.entries()) {
+    expect(
+      room.mayImport.filter((name) => !order.slice(0, place).includes(name)),
+      room.name,
+    ).toEqual([]);
+  }
+});
+
+test('every import points along a listed arrow', () => {
+  let arrows = 0;
+  const wrong: string[] = [];
+  for (const file of files.filter((each) => each.includes(path.sep))) {
+    const room = rooms.find((each) => each.name === file.split(path.sep)[0]);
+    for (const target of importsOf(file).filter((each) => each.startsWith('.'))) {
+      const to = path
+        .relative(path.join(root, 'src'), path.resolve(root, 'src', path.dirname(file), target))
+        .split(path.sep);
+      arrows += 1;
+      if (to.length === 1 && to[0] === 'problem.ts') continue;
+      if (to[0] !== room?.name && !room?.mayImport.includes(to[0] ?? '')) wrong.push(`${file} -> ${target}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+  expect(arrows).toBeGreaterThan(50);
+});
+
+const worldly: readonly RegExp[] = [
+  /['"]node:/,
+  /\bprocess\./,
+  /\bDate\.now\b/,
+  /\bnew Date\(\s*\)/,
+  /\bMath\.random\b/,
+  /\bfetch\(/,
+  /\bimport\(/,
+  /\bperformance\./,
+  /\bsetTimeout\(/,
+];
+
+test('rooms that do not touch the world use no file system, clock, randomness, process, network or dynamic import', () => {
+  const wrong: string[] = [];
+  for (const room of rooms.filter((each) => !each.touchesTheWorld)) {
+    for (const file of files.filter((each) => each.startsWith(`${room.name}${path.sep}`))) {
+      const text = readFileSync(path.join(root, 'src', file), 'utf8');
+      for (const pattern of worldly) if (pattern.test(text)) wrong.push(`${file}: ${pattern}`);
+    }
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('no file of src is longer than 300 lines, and names are in kebab-case', () => {
+  const long = files.filter((file) => readFileSync(path.join(root, 'src', file), 'utf8').split('\n').length > 301);
+  expect(long).toEqual([]);
+  expect(files.filter((file) => !/^[a-z0-9-]+\.ts$/.test(path.basename(file)))).toEqual([]);
+});
