@@ -1,0 +1,90 @@
+import { effectiveRates } from '../pricing/effective-rates.ts';
+import { makeInvoice } from '../pricing/make-invoice.ts';
+import { priceJob } from '../pricing/price-job.ts';
+import { Problem } from '../problem.ts';
+import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import type { Job } from '../records/job.ts';
+import type { Payer } from '../records/payer.ts';
+import { issueDocument } from '../storage/issue-document.ts';
+import { jobsOnDay, readJob } from '../storage/jobs.ts';
+import type { OpenBook } from '../storage/open-book.ts';
+import { readTrip } from '../storage/trips.ts';
+import type { World } from './command.ts';
+import { renderInvoice } from './render-invoice.ts';
+
+function payerOf(book: OpenBook, job: Job): Payer {
+  const id = job.identity.payer;
+  const payer = id === undefined ? undefined : book.payers.get(id);
+  if (payer === undefined)
+    throw new Problem(
+      `The job names no payer${id === undefined ? '' : ` that the book knows: "${id}"`}.`,
+      `${job.id}, identity.payer`,
+      'Name one of the files in payers/.',
+    );
+  return payer;
+}
+
+async function pricedLines(book: OpenBook, job: Job, payer: Payer) {
+  const trip = job.trip === undefined ? null : await readTrip(book, job.trip);
+  const tripJobs: Job[] = [];
+  for (const each of trip?.jobs ?? []) tripJobs.push(await readJob(book, each.job));
+  const sameKind = (await jobsOnDay(book, job.day)).filter(
+    (each) =>
+      each.identity.payer === payer.id &&
+      each.identity.visit === job.identity.visit &&
+      each.vehicle.class === job.vehicle.class &&
+      each.device?.profile === job.device?.profile,
+  );
+  const orderOnDay = sameKind.findIndex((each) => each.id === job.id) + 1;
+  return priceJob({
+    job,
+    trip,
+    tripJobs,
+    rates: effectiveRates(book.rates, payer),
+    book: book.book,
+    orderOnDay: Math.max(1, orderOnDay),
+  });
+}
+
+/** Jobs that go on one invoice: one a vehicle, or all of one payer. */
+export function invoiceGroups(
+  book: OpenBook,
+  jobs: readonly Job[],
+  per: 'vehicle' | 'payer' | null,
+): readonly (readonly Job[])[] {
+  const groups = new Map<string, Job[]>();
+  for (const job of jobs) {
+    const payer = payerOf(book, job);
+    const key = (per ?? payer.invoicePer) === 'payer' ? `payer ${payer.id}` : `job ${job.id}`;
+    groups.set(key, [...(groups.get(key) ?? []), job]);
+  }
+  return [...groups.values()];
+}
+
+/**
+ * The invoice for some jobs of one payer, not yet numbered.
+ * @param book the open book
+ * @param jobs jobs of one payer
+ * @param issued the day of issue
+ * @throws Problem when a job names no known payer
+ */
+export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued: string): Promise<IssuedInvoice> {
+  const first = jobs[0];
+  if (first === undefined) throw new Problem('There is nothing to bill.', 'keyout bill', 'Name a job.', 2);
+  const payer = payerOf(book, first);
+  const priced = [];
+  for (const job of jobs) priced.push({ job, lines: await pricedLines(book, job, payer) });
+  return makeInvoice({ type: 'invoice', number: 'draft', issued, book: book.book, payer, jobs: priced });
+}
+
+/**
+ * Issues one invoice: number, record, PDF and ledger entry, all or nothing; a job already billed is not billed again.
+ * @param book the open book
+ * @param jobs jobs of one payer
+ * @param issued the day of issue
+ * @param world the outside world
+ */
+export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: string, world: World) {
+  const draft = await draftInvoice(book, jobs, issued);
+  return issueDocument(book, { draft, now: world.now(), render: (numbered) => renderInvoice(book, numbered) });
+}

@@ -1,0 +1,33 @@
+import { openBook } from '../storage/open-book.ts';
+import { chosenJobs } from './chosen-jobs.ts';
+import type { Command } from './command.ts';
+import { examineJob } from './examine-job.ts';
+import { writeCheck } from './write-finding.ts';
+
+/** `keyout check [JOB…]`: verdicts against readings, and every trade rule. */
+export const check: Command = {
+  name: 'check',
+  words: '[JOB…]',
+  summary: 'verdicts against readings, and every trade rule; says what to measure next',
+  options: { day: { type: 'string', takes: 'DATE', help: 'the jobs of this day (default: today)' } },
+  run: async (call, world) => {
+    const book = await openBook(world.bookFolder);
+    const day = typeof call.options.day === 'string' ? call.options.day : world.today(book.book.timeZone);
+    const jobs = await chosenJobs(book, call.words, day);
+    const examined = [];
+    for (const job of jobs) examined.push(await examineJob(book, job));
+    if (world.json) {
+      const plain = examined.map(({ job, facts, findings, open, electrics }) => ({
+        job: job.id,
+        evidence: facts.evidence,
+        findings,
+        open: open.map((finding) => finding.rule),
+        electrics,
+      }));
+      world.say(JSON.stringify(plain, null, 2));
+    } else {
+      world.say(examined.length === 0 ? `There is no job on ${day}.` : examined.map(writeCheck).join('\n\n'));
+    }
+    return examined.some((each) => each.open.length > 0) ? 1 : 0;
+  },
+};

@@ -1,0 +1,106 @@
+import type { CalendarDate } from '../quantities/calendar-date.ts';
+import { writeMoney } from '../quantities/write-money.ts';
+import type { Job } from '../records/job.ts';
+import type { Finding } from '../rules/rule.ts';
+import { issuedForJob } from '../storage/issued.ts';
+import { jobsOnDay } from '../storage/jobs.ts';
+import type { OpenBook } from '../storage/open-book.ts';
+import { billJobs, invoiceGroups } from './bill-jobs.ts';
+import type { World } from './command.ts';
+import { type ExaminedJob, examineJob } from './examine-job.ts';
+import { handOverJob } from './hand-over-job.ts';
+import { writeFinding } from './write-finding.ts';
+
+/** What became of one job of the day. */
+export type FinishedJob = {
+  readonly job: string;
+  readonly vehicle: string;
+  readonly state: 'done' | 'blocked';
+  readonly sheet: string | null;
+  readonly invoice: string | null;
+  readonly invoicePdf: string | null;
+  readonly grossMinorUnits: number | null;
+  readonly currency: string;
+  /** what is still open: findings, signature, bill */
+  readonly open: readonly string[];
+  readonly findings: readonly Finding[];
+};
+
+export type FinishedDay = { readonly day: CalendarDate; readonly jobs: readonly FinishedJob[] };
+
+function vehicleName(job: Job): string {
+  const { maker, model, plate, unitNumber } = job.vehicle;
+  return [maker, model, plate ?? unitNumber].filter((word) => word !== undefined).join(' ');
+}
+
+function stillOpen(examined: ExaminedJob, billed: boolean): readonly string[] {
+  const answer = examined.job.signature?.answer;
+  const unsigned = answer === undefined || answer === 'not available';
+  return [
+    ...(examined.open.length > 0 ? [`${examined.open.length} finding${examined.open.length === 1 ? '' : 's'}`] : []),
+    ...(unsigned
+      ? [
+          `unsigned${examined.job.signature?.noSignatureBecause === undefined ? '' : ` (${examined.job.signature.noSignatureBecause})`}`,
+        ]
+      : []),
+    ...(billed ? [] : ['unbilled']),
+  ];
+}
+
+/**
+ * Finishes a day: checks all its jobs, prints the sheets and issues the invoices of those that nothing stops.
+ * @param book the open book
+ * @param day the day
+ * @param world the outside world
+ */
+export async function finishDay(book: OpenBook, day: CalendarDate, world: World): Promise<FinishedDay> {
+  const examinedJobs: ExaminedJob[] = [];
+  for (const job of await jobsOnDay(book, day)) examinedJobs.push(await examineJob(book, job));
+  const sound = examinedJobs.filter((examined) => examined.open.length === 0);
+  const sheets = new Map<string, string>();
+  for (const examined of sound) sheets.set(examined.job.id, await handOverJob(book, examined, world));
+  const unbilled: Job[] = [];
+  for (const examined of sound) if ((await issuedForJob(book, examined.job.id)) === null) unbilled.push(examined.job);
+  for (const jobs of invoiceGroups(book, unbilled, null)) await billJobs(book, jobs, day, world);
+  const jobs: FinishedJob[] = [];
+  for (const examined of examinedJobs) {
+    const issued = await issuedForJob(book, examined.job.id);
+    jobs.push({
+      job: examined.job.id,
+      vehicle: vehicleName(examined.job),
+      state: examined.open.length > 0 ? 'blocked' : 'done',
+      sheet: sheets.get(examined.job.id) ?? null,
+      invoice: issued?.number ?? null,
+      invoicePdf: issued?.pdfPath ?? null,
+      grossMinorUnits: issued?.invoice.totals.grossMinorUnits ?? null,
+      currency: book.book.currency,
+      open: stillOpen(examined, issued !== null),
+      findings: examined.open,
+    });
+  }
+  return { day, jobs };
+}
+
+/**
+ * The finished day for the terminal.
+ * @param finished what became of each job
+ * @param locale how money is written
+ */
+export function writeDay(finished: FinishedDay, locale: string): string {
+  if (finished.jobs.length === 0) return `There is no job on ${finished.day}.`;
+  const blocks = finished.jobs.map((job) =>
+    [
+      `${job.job}  ${job.vehicle}`,
+      ...(job.sheet === null ? [] : [`  sheet    ${job.sheet}`]),
+      ...(job.invoice === null
+        ? []
+        : [
+            `  invoice  ${job.invoice}  ${writeMoney(job.grossMinorUnits ?? 0, job.currency, locale)}  ${job.invoicePdf}`,
+          ]),
+      `  open     ${job.open.length === 0 ? 'nothing' : job.open.join(', ')}`,
+      ...job.findings.map((finding) => writeFinding(finding)),
+    ].join('\n'),
+  );
+  const done = finished.jobs.filter((job) => job.state === 'done').length;
+  return [...blocks, `${finished.day}: ${done} of ${finished.jobs.length} jobs handed over and billed.`].join('\n\n');
+}

@@ -1,0 +1,35 @@
+import { Problem } from '../problem.ts';
+import { openBook } from '../storage/open-book.ts';
+import { chosenJobs } from './chosen-jobs.ts';
+import type { Command } from './command.ts';
+import { examineJob } from './examine-job.ts';
+import { handOverJob } from './hand-over-job.ts';
+import { writeFinding } from './write-finding.ts';
+
+/** `keyout handover JOB…`: the handover sheet, PDF; a job that a finding stops is not printed. */
+export const handover: Command = {
+  name: 'handover',
+  words: 'JOB…',
+  summary: 'the handover sheet, PDF',
+  options: {},
+  run: async (call, world) => {
+    if (call.words.length === 0)
+      throw new Problem('No job is named.', 'keyout handover', 'Name one or more jobs, such as 2026-11-24-KX4D.', 2);
+    const book = await openBook(world.bookFolder);
+    const printed: { job: string; sheet: string }[] = [];
+    let stopped = 0;
+    for (const job of await chosenJobs(book, call.words, '')) {
+      const examined = await examineJob(book, job);
+      if (examined.open.length > 0) {
+        stopped += 1;
+        world.tell(
+          [`${job.id} cannot be handed over yet:`, ...examined.open.map((finding) => writeFinding(finding))].join('\n'),
+        );
+        continue;
+      }
+      printed.push({ job: job.id, sheet: await handOverJob(book, examined, world) });
+    }
+    world.say(world.json ? JSON.stringify(printed, null, 2) : printed.map((each) => each.sheet).join('\n'));
+    return stopped > 0 ? 1 : 0;
+  },
+};

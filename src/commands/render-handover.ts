@@ -1,0 +1,41 @@
+import { handoverView } from '../documents/handover-view.ts';
+import { rules } from '../rules/index.ts';
+import { recordDigest } from '../storage/digest.ts';
+import { readFonts } from '../storage/fonts.ts';
+import type { OpenBook } from '../storage/open-book.ts';
+import { readTemplates } from '../storage/templates.ts';
+import { typeset } from '../typesetting/typeset.ts';
+import type { ExaminedJob } from './examine-job.ts';
+
+/**
+ * The handover sheet of a job: PDF bytes, the text of its pages and the digest of the record it was made from.
+ * The printing date is the job's own day, so that the same record gives the same bytes.
+ * @param book the open book
+ * @param examined the job with all that follows from it
+ */
+export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
+  const { job, facts, findings, electrics } = examined;
+  const digest = recordDigest(job);
+  const templates = await readTemplates(book);
+  const view = handoverView({
+    facts,
+    findings,
+    electrics,
+    rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
+    printedOn: job.day,
+    digest,
+  });
+  const result = typeset({
+    template: templates.text('handover'),
+    templateName: templates.path('handover'),
+    partials: templates.partials,
+    view,
+    fonts: await readFonts(),
+    images: {},
+    language: book.book.language,
+    title: `Handover sheet ${job.id}`,
+    author: book.book.business.name,
+    created: job.day,
+  });
+  return { ...(await result), digest };
+}

@@ -1,0 +1,28 @@
+import { invoiceView } from '../documents/invoice-view.ts';
+import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import { readFonts } from '../storage/fonts.ts';
+import type { OpenBook } from '../storage/open-book.ts';
+import { readTemplates } from '../storage/templates.ts';
+import { typeset } from '../typesetting/typeset.ts';
+
+/**
+ * The PDF of an invoice or credit note.
+ * @param open the open book
+ * @param invoice the numbered document
+ */
+export async function renderInvoice(open: OpenBook, invoice: IssuedInvoice): Promise<Uint8Array> {
+  const templates = await readTemplates(open);
+  const result = await typeset({
+    template: templates.text('invoice'),
+    templateName: templates.path('invoice'),
+    partials: templates.partials,
+    view: invoiceView({ invoice, book: open.book }),
+    fonts: await readFonts(),
+    images: {},
+    language: invoice.language,
+    title: `${invoice.type === 'invoice' ? 'Invoice' : 'Credit note'} ${invoice.number}`,
+    author: invoice.seller.name,
+    created: invoice.issued,
+  });
+  return result.pdf;
+}
