@@ -1,0 +1,24 @@
+import { createHash } from 'node:crypto';
+import type { Job } from '../records/job.ts';
+
+/** SHA-256 of text or bytes, in hexadecimal. */
+export function sha256(content: string | Uint8Array): string {
+  return createHash('sha256').update(content).digest('hex');
+}
+
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([, each]) => each !== undefined)
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([name, each]) => [name, sorted(each)]),
+  );
+}
+
+/** The digest of a job's record, whatever the order of its fields; what the interview remembers of itself does not count. */
+export function recordDigest(job: Job): string {
+  const { interview: _interview, $schema: _schema, ...rest } = job;
+  return sha256(JSON.stringify(sorted(rest)));
+}

@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { Problem } from '../problem.ts';
+import { fileProblem } from './file-problem.ts';
+
+/**
+ * The value of a JSON file.
+ * @param file the path
+ * @throws Problem when the file cannot be read, or with line and column where it is not JSON
+ */
+export function readJson(file: string): unknown {
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8').replace(/^\uFEFF/, '');
+  } catch (error) {
+    throw fileProblem(error, file);
+  }
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : '';
+    const place = Number(/position (\d+)/.exec(message)?.[1] ?? text.length);
+    const before = text.slice(0, place).split('\n');
+    const where = `${file}, line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
+    throw new Problem(
+      'The file is not valid JSON.',
+      where,
+      'Mend the sign before that place: often a comma too many or a quote too few.',
+    );
+  }
+}

@@ -1,0 +1,12 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { readRecord } from '../records/read-record.ts';
+import { type Trip, trip } from '../records/trip.ts';
+import type { OpenBook } from './open-book.ts';
+import { readJson } from './read-json.ts';
+
+/** The trip of a day, or null when none is recorded. */
+export function readTrip(open: OpenBook, day: string): Trip | null {
+  const file = path.join(open.folder, 'trips', `${day}.json`);
+  return existsSync(file) ? readRecord(trip, readJson(file), file) : null;
+}
