@@ -72,9 +72,18 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
   const first = jobs[0];
   if (first === undefined) throw new Problem('There is nothing to bill.', 'keyout bill', 'Name a job.', 2);
   const payer = payerOf(book, first);
+  const rates = effectiveRates(book.rates, payer);
   const priced = [];
   for (const job of jobs) priced.push({ job, lines: await pricedLines(book, job, payer) });
-  return makeInvoice({ type: 'invoice', number: 'draft', issued, book: book.book, payer, jobs: priced });
+  return makeInvoice({
+    number: 'draft',
+    issued,
+    book: book.book,
+    payer,
+    jobs: priced,
+    documentDiscountPercent: rates.documentDiscountPercent,
+    documentDiscountBecause: rates.documentDiscountBecause ?? 'as agreed',
+  });
 }
 
 /**

@@ -1,0 +1,72 @@
+import { millionths, percentOfMinorUnits } from '../quantities/decimal.ts';
+import { shareOut } from '../quantities/share-out.ts';
+import type { TaxCode } from '../records/book.ts';
+import type { IssuedInvoice, TaxGroup } from '../records/issued-invoice.ts';
+
+/** A combined rate: jurisdictions add up. */
+function combinedRate(code: TaxCode): string {
+  const sum = code.jurisdictions.reduce((all, each) => all + millionths(each.ratePercent), 0n);
+  const text = String(sum).padStart(7, '0');
+  return `${text.slice(0, -6)}.${text.slice(-6)}`.replace(/\.?0+$/, '');
+}
+
+/**
+ * Tax groups and totals of a document.
+ * Source: EN 16931-1, BR-CO-10 to BR-CO-17: tax per group of one category and rate, never per line; sums of rounded amounts are not rounded again.
+ * @param lines net amounts with their tax codes
+ * @param allowances document allowances and charges
+ * @param codes the tax codes named
+ * @param paidMinorUnits paid already
+ */
+export function computeTotals(
+  lines: readonly { readonly netMinorUnits: number; readonly taxCode: string }[],
+  allowances: readonly { readonly charge: boolean; readonly amountMinorUnits: number; readonly taxCode: string }[],
+  codes: readonly TaxCode[],
+  paidMinorUnits: number,
+): Pick<IssuedInvoice, 'taxes' | 'totals'> {
+  const sum = (numbers: readonly number[]) => numbers.reduce((all, each) => all + each, 0);
+  const used = codes.filter((code) => [...lines, ...allowances].some((each) => each.taxCode === code.id));
+  const taxes: TaxGroup[] = used.map((code) => {
+    const own = lines.filter((line) => line.taxCode === code.id).map((line) => line.netMinorUnits);
+    const moved = allowances
+      .filter((each) => each.taxCode === code.id)
+      .map((each) => (each.charge ? each.amountMinorUnits : -each.amountMinorUnits));
+    const baseMinorUnits = sum(own) + sum(moved);
+    const ratePercent = combinedRate(code);
+    const taxMinorUnits = percentOfMinorUnits(baseMinorUnits, ratePercent);
+    const parts = shareOut(
+      taxMinorUnits,
+      code.jurisdictions.map((each) => millionths(each.ratePercent)),
+    );
+    return {
+      taxCode: code.id,
+      name: code.name,
+      category: code.category,
+      ratePercent,
+      jurisdictions: code.jurisdictions.map((each, place) => ({ ...each, taxMinorUnits: parts[place] ?? 0 })),
+      ...(code.reason === undefined ? {} : { reason: code.reason }),
+      ...(code.reasonCode === undefined ? {} : { reasonCode: code.reasonCode }),
+      baseMinorUnits,
+      taxMinorUnits,
+    };
+  });
+  const linesMinorUnits = sum(lines.map((line) => line.netMinorUnits));
+  const allowancesMinorUnits = sum(allowances.filter((each) => !each.charge).map((each) => each.amountMinorUnits));
+  const chargesMinorUnits = sum(allowances.filter((each) => each.charge).map((each) => each.amountMinorUnits));
+  const netMinorUnits = linesMinorUnits - allowancesMinorUnits + chargesMinorUnits;
+  const taxMinorUnits = sum(taxes.map((group) => group.taxMinorUnits));
+  const grossMinorUnits = netMinorUnits + taxMinorUnits;
+  return {
+    taxes,
+    totals: {
+      linesMinorUnits,
+      allowancesMinorUnits,
+      chargesMinorUnits,
+      netMinorUnits,
+      taxMinorUnits,
+      grossMinorUnits,
+      paidMinorUnits,
+      dueMinorUnits: grossMinorUnits - paidMinorUnits,
+    },
+  };
+}
