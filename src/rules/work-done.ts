@@ -4,5 +4,5 @@ import type { Job } from '../records/job.ts';
 export function workDone(
   job: Job,
 ): Partial<Pick<Job, 'panels' | 'supply' | 'connections' | 'device' | 'placement' | 'harness' | 'before' | 'after'>> {
-  return job.identity?.visit === 'wasted visit' ? {} : job;
+  return job.identity.visit === 'wasted visit' ? {} : job;
 }
