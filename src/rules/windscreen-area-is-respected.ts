@@ -72,11 +72,11 @@ export const windscreenAreaIsRespected: Rule = {
   },
   examples: [
     {
-      name: '212 mm below the upper edge of the swept area',
+      name: '216 mm below the upper edge of the swept area',
       change: withPlacement({
         zone: 'windscreen',
         inSightLine: false,
-        belowSweptTopMillimetres: 212,
+        belowSweptTopMillimetres: 216,
         aboveSweptBottomMillimetres: undefined,
       }),
       finds: [],

@@ -1,0 +1,230 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { book } from '../../src/records/book.ts';
+import { deviceProfiles } from '../../src/records/device-profile.ts';
+import { type JobInput, job } from '../../src/records/job.ts';
+import { bendRadiusIsWideEnough } from '../../src/rules/bend-radius-is-wide-enough.ts';
+import { clearOfAirBags } from '../../src/rules/clear-of-air-bags.ts';
+import { clearOfHeadStrikeAreas } from '../../src/rules/clear-of-head-strike-areas.ts';
+import { deviceIsActive } from '../../src/rules/device-is-active.ts';
+import { deviceIsFirm } from '../../src/rules/device-is-firm.ts';
+import { deviceLampAsTheProfileSays } from '../../src/rules/device-lamp-as-the-profile-says.ts';
+import { distanceFromPeople } from '../../src/rules/distance-from-people.ts';
+import { doesNotBlockViewVentsOrControls } from '../../src/rules/does-not-block-view-vents-or-controls.ts';
+import { dryOrSealed } from '../../src/rules/dry-or-sealed.ts';
+import { everyFastenerIsBack } from '../../src/rules/every-fastener-is-back.ts';
+import { fixingPointsSuffice } from '../../src/rules/fixing-points-suffice.ts';
+import { functionsWorkAgain } from '../../src/rules/functions-work-again.ts';
+import { fuseIsTapedAndTied } from '../../src/rules/fuse-is-taped-and-tied.ts';
+import { harnessHasSlack } from '../../src/rules/harness-has-slack.ts';
+import { harnessIsClearOfEdgesHeatAndMovingParts } from '../../src/rules/harness-is-clear-of-edges-heat-and-moving-parts.ts';
+import { harnessIsLoomed } from '../../src/rules/harness-is-loomed.ts';
+import { harnessIsTiedAtIntervals } from '../../src/rules/harness-is-tied-at-intervals.ts';
+import { jointHeldATug } from '../../src/rules/joint-held-a-tug.ts';
+import { methodSuitsAWetPlace } from '../../src/rules/method-suits-a-wet-place.ts';
+import { nickedStrandsMax } from '../../src/rules/nicked-strands-max.ts';
+import { noInsulationDisplacingTapOnSupplyLead } from '../../src/rules/no-insulation-displacing-tap-on-supply-lead.ts';
+import { noTwistOnlyJoint } from '../../src/rules/no-twist-only-joint.ts';
+import { notWithinCasualReach } from '../../src/rules/not-within-casual-reach.ts';
+import { nothingTiedToSteeringBrakeOrRestraintParts } from '../../src/rules/nothing-tied-to-steering-brake-or-restraint-parts.ts';
+import { orientationAsTheProfileSays } from '../../src/rules/orientation-as-the-profile-says.ts';
+import { withConnection, withHarness, withPlacement } from '../../src/rules/overlay.ts';
+import { plasticsNotOverTightened } from '../../src/rules/plastics-not-over-tightened.ts';
+import { reachableForService } from '../../src/rules/reachable-for-service.ts';
+import type { JobFacts, Rule, RuleExample } from '../../src/rules/rule.ts';
+import { skyAboveTheAntennaIsNotMetal } from '../../src/rules/sky-above-the-antenna-is-not-metal.ts';
+import { spliceIsCovered } from '../../src/rules/splice-is-covered.ts';
+import { spliceIsTied } from '../../src/rules/splice-is-tied.ts';
+import { splicesAreStaggered } from '../../src/rules/splices-are-staggered.ts';
+import { strandsAreNotCut } from '../../src/rules/strands-are-not-cut.ts';
+import { supplyReadAfter } from '../../src/rules/supply-read-after.ts';
+import { tapeIsLongEnough } from '../../src/rules/tape-is-long-enough.ts';
+import { warningLampsNoWorse } from '../../src/rules/warning-lamps-no-worse.ts';
+import { windscreenAreaIsRespected } from '../../src/rules/windscreen-area-is-respected.ts';
+import { withinHeatLimit } from '../../src/rules/within-heat-limit.ts';
+
+const handRules: readonly Rule[] = [
+  noInsulationDisplacingTapOnSupplyLead,
+  noTwistOnlyJoint,
+  spliceIsCovered,
+  spliceIsTied,
+  strandsAreNotCut,
+  tapeIsLongEnough,
+  methodSuitsAWetPlace,
+  splicesAreStaggered,
+  fuseIsTapedAndTied,
+  jointHeldATug,
+  harnessIsLoomed,
+  harnessIsTiedAtIntervals,
+  harnessHasSlack,
+  harnessIsClearOfEdgesHeatAndMovingParts,
+  nothingTiedToSteeringBrakeOrRestraintParts,
+  bendRadiusIsWideEnough,
+  clearOfAirBags,
+  clearOfHeadStrikeAreas,
+  windscreenAreaIsRespected,
+  skyAboveTheAntennaIsNotMetal,
+  distanceFromPeople,
+  withinHeatLimit,
+  dryOrSealed,
+  deviceIsFirm,
+  fixingPointsSuffice,
+  doesNotBlockViewVentsOrControls,
+  reachableForService,
+  notWithinCasualReach,
+  orientationAsTheProfileSays,
+  everyFastenerIsBack,
+  plasticsNotOverTightened,
+  warningLampsNoWorse,
+  functionsWorkAgain,
+  deviceLampAsTheProfileSays,
+  deviceIsActive,
+  supplyReadAfter,
+];
+
+const readJson = (path: string): unknown => JSON.parse(readFileSync(new URL(path, import.meta.url), 'utf8'));
+const written = readJson('../../sample-jobs/jobs/2026/2026-11-24-KX4D.json') as JobInput;
+const devices = deviceProfiles.parse(readJson('../../sample-jobs/devices.json')).devices;
+
+const unchanged = (input: JobInput): JobInput => input;
+
+function factsWith(change: RuleExample['change'], more: Partial<JobFacts> = {}): JobFacts {
+  return {
+    job: job.parse(change(written)),
+    evidence: { systemVolts: 12, supply: {}, wires: [], traps: [] },
+    book: book.parse(readJson('../../sample-jobs/book.json')),
+    profile: devices.find((profile) => profile.id === written.device?.profile) ?? null,
+    payer: null,
+    earlier: [],
+    sameDevice: [],
+    photographFiles: [],
+    ...more,
+  };
+}
+
+function hits(rule: Rule, change: RuleExample['change'], more: Partial<JobFacts> = {}): readonly string[] {
+  return rule.check(factsWith(change, more)).map((hit) => `${hit.at} ${hit.severity ?? rule.severity}`);
+}
+
+const taped = (millimetres: number) => withConnection('supply', { covered: 'tape', tapeMillimetres: millimetres });
+const nicked = (strands: number, awg: number) =>
+  withConnection('supply', { stripped: 'strands nicked', nickedStrands: strands, gauge: { awg } });
+const ties = (millimetres: number) => withHarness({ tied: true, tieIntervalMillimetres: millimetres });
+const bend = (times: number) => withHarness({ bendRadiusTimesDiameter: times });
+const onGlass = (below: number | undefined, above: number | undefined) =>
+  withPlacement({
+    zone: 'windscreen',
+    inSightLine: false,
+    belowSweptTopMillimetres: below,
+    aboveSweptBottomMillimetres: above,
+  });
+
+/** rule, what is laid over the job, change, expected places with severities */
+const boundaries: readonly (readonly [Rule, string, RuleExample['change'], readonly string[]])[] = [
+  [tapeIsLongEnough, '25 mm of tape', taped(25), []],
+  [tapeIsLongEnough, '24 mm of tape', taped(24), ['supply reason']],
+  [splicesAreStaggered, 'joints 25 mm apart', withConnection('supply', { nextJointMillimetres: 25 }), []],
+  [
+    splicesAreStaggered,
+    'joints 24 mm apart',
+    withConnection('supply', { nextJointMillimetres: 24 }),
+    ['supply advise'],
+  ],
+  // FAA AC 43.13-1B table 11-13
+  [strandsAreNotCut, '2 nicked in 14 AWG', nicked(2, 14), []],
+  [strandsAreNotCut, '3 nicked in 14 AWG', nicked(3, 14), ['supply reason']],
+  [strandsAreNotCut, '4 nicked in 12 AWG', nicked(4, 12), []],
+  [strandsAreNotCut, '5 nicked in 10 AWG', nicked(5, 10), ['supply reason']],
+  [strandsAreNotCut, '6 nicked in 8 AWG', nicked(6, 8), []],
+  [strandsAreNotCut, '7 nicked in 8 AWG', nicked(7, 8), ['supply reason']],
+  // FAA AC 43.13-1B 11-158(b), 11-96(a)
+  [harnessIsTiedAtIntervals, 'ties 305 mm apart', ties(305), []],
+  [harnessIsTiedAtIntervals, 'ties 306 mm apart', ties(306), ['harness advise']],
+  [harnessIsTiedAtIntervals, 'ties 610 mm apart', ties(610), ['harness advise']],
+  [harnessIsTiedAtIntervals, 'ties 611 mm apart', ties(611), ['harness reason']],
+  // Army TM 1-1500-204-23-4
+  [bendRadiusIsWideEnough, 'a bend of 10 diameters', bend(10), []],
+  [bendRadiusIsWideEnough, 'a bend of 9.9 diameters', bend(9.9), ['harness advise']],
+  [bendRadiusIsWideEnough, 'a bend of 3 diameters', bend(3), ['harness advise']],
+  [bendRadiusIsWideEnough, 'a bend of 2.9 diameters', bend(2.9), ['harness reason']],
+  // 49 CFR 393.60(e)(1)(ii)
+  [windscreenAreaIsRespected, '216 mm below the top', onGlass(216, undefined), []],
+  [windscreenAreaIsRespected, '217 mm below the top', onGlass(217, undefined), ['windscreen reason']],
+  [windscreenAreaIsRespected, '175 mm above the bottom', onGlass(undefined, 175), []],
+  [windscreenAreaIsRespected, '176 mm above the bottom', onGlass(undefined, 176), ['windscreen reason']],
+  [windscreenAreaIsRespected, 'far from the top but low', onGlass(500, 175), []],
+  [windscreenAreaIsRespected, 'between the two limits', onGlass(217, 176), ['windscreen reason']],
+  [windscreenAreaIsRespected, 'not measured', onGlass(undefined, undefined), ['windscreen reason']],
+  // 47 CFR 2.1091(b)
+  [distanceFromPeople, '200 mm from people', withPlacement({ personMillimetres: 200 }), []],
+  [distanceFromPeople, '199 mm from people', withPlacement({ personMillimetres: 199 }), ['device reason']],
+  [distanceFromPeople, 'no distance measured', withPlacement({ personMillimetres: undefined }), ['device advise']],
+  [withinHeatLimit, '60 °C where 60 °C is borne', withPlacement({ expectedCelsiusMax: 60 }), []],
+  [withinHeatLimit, '61 °C where 60 °C is borne', withPlacement({ expectedCelsiusMax: 61 }), ['device reason']],
+  [fixingPointsSuffice, 'two points', withPlacement({ fixing: 'screws', fixingPoints: 2 }), []],
+  [fixingPointsSuffice, 'one point', withPlacement({ fixing: 'screws', fixingPoints: 1 }), ['device reason']],
+];
+
+describe('limits of the hand rules', () => {
+  test.each(boundaries.map(([rule, name, ...rest]) => [rule.id, name, rule, ...rest] as const))(
+    '%s: %s',
+    (_id, _name, rule, change, finds) => {
+      expect(hits(rule, change)).toEqual(finds);
+    },
+  );
+
+  test('a windscreen outside commerce, or outside the United States, is a matter of local code', () => {
+    const privateCar: RuleExample['change'] = (input) => {
+      const placed = onGlass(500, 500)(input);
+      return { ...placed, vehicle: { ...placed.vehicle, commercial: false } };
+    };
+    expect(hits(windscreenAreaIsRespected, privateCar)).toEqual(['windscreen advise']);
+    const home = factsWith(unchanged).book;
+    const abroad = { ...home, business: { ...home.business, address: { ...home.business.address, country: 'ES' } } };
+    expect(hits(windscreenAreaIsRespected, onGlass(500, 500), { book: abroad })).toEqual(['windscreen advise']);
+  });
+
+  test.each([
+    [0.75, 2],
+    [2.5, 2],
+    [3.31, 4],
+    [6, 4],
+    [8.37, 6],
+    [10, 6],
+  ])('%d mm² of copper may have %d nicked strands', (squareMillimetres, strands) => {
+    expect(nickedStrandsMax({ squareMillimetres })).toBe(strands);
+  });
+
+  test('a loose device, an air-bag path, a tied steering part and a bare live joint stop the handover', () => {
+    expect(hits(deviceIsFirm, withPlacement({ fixing: 'loose', firm: true }))).toEqual(['device block']);
+    expect(hits(clearOfAirBags, withPlacement({ inAirBagPath: true }))).toEqual(['device block']);
+    expect(hits(nothingTiedToSteeringBrakeOrRestraintParts, withHarness({ tiedTo: ['pedal', 'bracket'] }))).toEqual([
+      'pedal block',
+    ]);
+    expect(hits(spliceIsCovered, withConnection('ignition', { covered: 'not covered' }))).toEqual(['ignition block']);
+  });
+});
+
+describe.each(handRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
+  test('finds nothing in the sound sample job', () => {
+    expect(hits(rule, unchanged)).toEqual([]);
+  });
+
+  test('says nothing on a wasted visit nor where its sections are missing', () => {
+    const worst: RuleExample['change'] = (input) => {
+      const changed =
+        rule.examples
+          .filter((example) => example.finds.length > 0)
+          .at(-1)
+          ?.change(input) ?? input;
+      return { ...changed, identity: { ...changed.identity, visit: 'wasted visit', wastedBecause: 'no key' } };
+    };
+    expect(hits(rule, worst)).toEqual([]);
+    const empty: RuleExample['change'] = (input) => ({ schema: input.schema, id: input.id, day: input.day });
+    expect(hits(rule, empty)).toEqual([]);
+  });
+
+  test.each(rule.examples.map((example) => [example.name, example] as const))('example: %s', (_name, example) => {
+    expect(rule.check(factsWith(example.change, example.facts)).map((hit) => hit.at)).toEqual(example.finds);
+  });
+});
