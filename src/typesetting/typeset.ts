@@ -27,7 +27,7 @@ type AnyFont = { createSubset: () => { encode: () => Uint8Array; encodeStream?: 
 
 // pdf-lib expects the stream of an older fontkit: hand it the bytes of the present one
 function fontFor(bytes: Uint8Array): AnyFont {
-  const font = fontkit.create(bytes as Buffer) as unknown as AnyFont;
+  const font = fontkit.create(bytes) as unknown as AnyFont;
   const createSubset = font.createSubset.bind(font);
   font.createSubset = () => {
     const subset = createSubset();

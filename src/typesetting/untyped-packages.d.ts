@@ -1,0 +1,9 @@
+declare module 'linebreak' {
+  export default class LineBreaker {
+    constructor(text: string);
+    nextBreak(): { readonly position: number; readonly required: boolean } | null;
+  }
+}
+declare module 'fontkit' {
+  export function create(bytes: Uint8Array): unknown;
+}
