@@ -5,82 +5,21 @@ import { deviceProfiles } from '../../src/records/device-profile.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
 import { bendRadiusIsWideEnough } from '../../src/rules/bend-radius-is-wide-enough.ts';
 import { clearOfAirBags } from '../../src/rules/clear-of-air-bags.ts';
-import { clearOfHeadStrikeAreas } from '../../src/rules/clear-of-head-strike-areas.ts';
-import { deviceIsActive } from '../../src/rules/device-is-active.ts';
 import { deviceIsFirm } from '../../src/rules/device-is-firm.ts';
-import { deviceLampAsTheProfileSays } from '../../src/rules/device-lamp-as-the-profile-says.ts';
 import { distanceFromPeople } from '../../src/rules/distance-from-people.ts';
-import { doesNotBlockViewVentsOrControls } from '../../src/rules/does-not-block-view-vents-or-controls.ts';
-import { dryOrSealed } from '../../src/rules/dry-or-sealed.ts';
-import { everyFastenerIsBack } from '../../src/rules/every-fastener-is-back.ts';
 import { fixingPointsSuffice } from '../../src/rules/fixing-points-suffice.ts';
-import { functionsWorkAgain } from '../../src/rules/functions-work-again.ts';
-import { fuseIsTapedAndTied } from '../../src/rules/fuse-is-taped-and-tied.ts';
-import { harnessHasSlack } from '../../src/rules/harness-has-slack.ts';
-import { harnessIsClearOfEdgesHeatAndMovingParts } from '../../src/rules/harness-is-clear-of-edges-heat-and-moving-parts.ts';
-import { harnessIsLoomed } from '../../src/rules/harness-is-loomed.ts';
+import { handRules } from '../../src/rules/hand-rules.ts';
 import { harnessIsTiedAtIntervals } from '../../src/rules/harness-is-tied-at-intervals.ts';
-import { jointHeldATug } from '../../src/rules/joint-held-a-tug.ts';
-import { methodSuitsAWetPlace } from '../../src/rules/method-suits-a-wet-place.ts';
 import { nickedStrandsMax } from '../../src/rules/nicked-strands-max.ts';
-import { noInsulationDisplacingTapOnSupplyLead } from '../../src/rules/no-insulation-displacing-tap-on-supply-lead.ts';
-import { noTwistOnlyJoint } from '../../src/rules/no-twist-only-joint.ts';
-import { notWithinCasualReach } from '../../src/rules/not-within-casual-reach.ts';
 import { nothingTiedToSteeringBrakeOrRestraintParts } from '../../src/rules/nothing-tied-to-steering-brake-or-restraint-parts.ts';
-import { orientationAsTheProfileSays } from '../../src/rules/orientation-as-the-profile-says.ts';
 import { withConnection, withHarness, withPlacement } from '../../src/rules/overlay.ts';
-import { plasticsNotOverTightened } from '../../src/rules/plastics-not-over-tightened.ts';
-import { reachableForService } from '../../src/rules/reachable-for-service.ts';
 import type { JobFacts, Rule, RuleExample } from '../../src/rules/rule.ts';
-import { skyAboveTheAntennaIsNotMetal } from '../../src/rules/sky-above-the-antenna-is-not-metal.ts';
 import { spliceIsCovered } from '../../src/rules/splice-is-covered.ts';
-import { spliceIsTied } from '../../src/rules/splice-is-tied.ts';
 import { splicesAreStaggered } from '../../src/rules/splices-are-staggered.ts';
 import { strandsAreNotCut } from '../../src/rules/strands-are-not-cut.ts';
-import { supplyReadAfter } from '../../src/rules/supply-read-after.ts';
 import { tapeIsLongEnough } from '../../src/rules/tape-is-long-enough.ts';
-import { warningLampsNoWorse } from '../../src/rules/warning-lamps-no-worse.ts';
 import { windscreenAreaIsRespected } from '../../src/rules/windscreen-area-is-respected.ts';
 import { withinHeatLimit } from '../../src/rules/within-heat-limit.ts';
-
-const handRules: readonly Rule[] = [
-  noInsulationDisplacingTapOnSupplyLead,
-  noTwistOnlyJoint,
-  spliceIsCovered,
-  spliceIsTied,
-  strandsAreNotCut,
-  tapeIsLongEnough,
-  methodSuitsAWetPlace,
-  splicesAreStaggered,
-  fuseIsTapedAndTied,
-  jointHeldATug,
-  harnessIsLoomed,
-  harnessIsTiedAtIntervals,
-  harnessHasSlack,
-  harnessIsClearOfEdgesHeatAndMovingParts,
-  nothingTiedToSteeringBrakeOrRestraintParts,
-  bendRadiusIsWideEnough,
-  clearOfAirBags,
-  clearOfHeadStrikeAreas,
-  windscreenAreaIsRespected,
-  skyAboveTheAntennaIsNotMetal,
-  distanceFromPeople,
-  withinHeatLimit,
-  dryOrSealed,
-  deviceIsFirm,
-  fixingPointsSuffice,
-  doesNotBlockViewVentsOrControls,
-  reachableForService,
-  notWithinCasualReach,
-  orientationAsTheProfileSays,
-  everyFastenerIsBack,
-  plasticsNotOverTightened,
-  warningLampsNoWorse,
-  functionsWorkAgain,
-  deviceLampAsTheProfileSays,
-  deviceIsActive,
-  supplyReadAfter,
-];
 
 const readJson = (path: string): unknown => JSON.parse(readFileSync(new URL(path, import.meta.url), 'utf8'));
 const written = readJson('../../sample-jobs/jobs/2026/2026-11-24-KX4D.json') as JobInput;
