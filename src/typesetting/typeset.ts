@@ -54,7 +54,7 @@ function fontFor(bytes: Uint8Array): AnyFont {
 export async function typeset(
   job: Typesetting,
 ): Promise<{ readonly pdf: Uint8Array; readonly pages: readonly Page[]; readonly text: string }> {
-  const measured = Object.fromEntries(faces.map((face) => [face, fontFor(job.fonts[face])])) as Record<
+  const measured = Object.fromEntries(faces.map((face) => [face, fontFor(job.fonts[face])])) as unknown as Record<
     Face,
     MeasuredFont
   >;

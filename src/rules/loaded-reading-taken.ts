@@ -1,0 +1,40 @@
+import type { Rule, RuleHit } from './rule.ts';
+
+/** The supply was read again under load after connecting. */
+export const loadedReadingTaken: Rule = {
+  id: 'loaded-reading-taken',
+  group: 'wiring',
+  severity: 'reason',
+  summary: 'The supply was read again under load after connecting.',
+  why: 'A corroded wire reads full volts until it carries current.',
+  source: 'common practice, no source',
+  check: ({ job }) =>
+    (job.connections ?? [])
+      .filter(
+        (made) =>
+          made.lead === 'supply' &&
+          !job.probePoints?.some((point) => point.name === made.point && point.readings.some((each) => each.loaded)),
+      )
+      .map(
+        (made): RuleHit => ({
+          at: made.lead,
+          what: 'The supply wire was never read while it carried the device.',
+          whatToDo: 'Read it again with the device awake and record it as loaded.',
+        }),
+      ),
+  examples: [
+    { name: 'read with the device awake', change: (job) => job, finds: [] },
+    {
+      name: 'read only before connecting',
+      change: (job) => ({
+        ...job,
+        probePoints: (job.probePoints ?? []).map((point) =>
+          point.name === 'P1'
+            ? { ...point, readings: (point.readings ?? []).filter((each) => each.loaded !== true) }
+            : point,
+        ),
+      }),
+      finds: ['supply'],
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import { workOutElectrics } from '../electrics/work-out-electrics.ts';
+import type { Rule, RuleHit } from './rule.ts';
+
+/** The battery lasts as long as the vehicle usually stands. */
+export const standingDrainIsAcceptable: Rule = {
+  id: 'standing-drain-is-acceptable',
+  group: 'wiring',
+  severity: 'advise',
+  summary: 'The battery lasts as long as the vehicle usually stands.',
+  why: 'A vehicle that does not start after the holidays is blamed on whatever was fitted last.',
+  source: 'days = usable Ah / (A x 24); half the capacity usable is common practice, no source',
+  check: ({ job, profile, book }) => {
+    const { standingDays, standingDaysWanted, asleepMilliamps } = workOutElectrics(job, profile, book);
+    return standingDays !== null && standingDays < standingDaysWanted
+      ? [
+          {
+            at: '',
+            what: `With ${asleepMilliamps} mA asleep the battery is down to half after ${standingDays} days; the vehicle stands up to ${standingDaysWanted}.`,
+            whatToDo: 'Tell the customer; a battery isolator or a charger helps.',
+          } satisfies RuleHit,
+        ]
+      : [];
+  },
+  examples: [
+    { name: '70 Ah and 22 mA for 21 days', change: (job) => job, finds: [] },
+    {
+      name: '70 Ah and 22 mA for 100 days',
+      change: (job) => ({ ...job, vehicle: { ...job.vehicle, standingDays: 100 } }),
+      finds: [''],
+    },
+  ],
+};
