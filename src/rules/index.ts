@@ -55,7 +55,6 @@ import { systemVoltsAgree } from './system-volts-agree.ts';
 import { tapeIsLongEnough } from './tape-is-long-enough.ts';
 import { timesArePossible } from './times-are-possible.ts';
 import { verdictMatchesReadings } from './verdict-matches-readings.ts';
-import { verdictMatchesTheReadings } from './verdict-matches-the-readings.ts';
 import { vinIsPlausible } from './vin-is-plausible.ts';
 import { warningLampsNoWorse } from './warning-lamps-no-worse.ts';
 import { windscreenAreaIsRespected } from './windscreen-area-is-respected.ts';
@@ -79,7 +78,6 @@ export const rules: readonly Rule[] = [
   supplyWithinDeviceWindow,
   systemVoltsAgree,
   verdictMatchesReadings,
-  verdictMatchesTheReadings,
   bendRadiusIsWideEnough,
   fuseIsTapedAndTied,
   harnessHasSlack,

@@ -1,9 +1,11 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { job } from '../../src/records/job.ts';
-import { handRules } from '../../src/rules/hand-rules.ts';
+import { rules } from '../../src/rules/index.ts';
 import { openFindings } from '../../src/rules/open-findings.ts';
 import type { Finding, Severity } from '../../src/rules/rule.ts';
+
+const handRules = rules.filter((rule) => ['workmanship', 'placement', 'close-up'].includes(rule.group));
 
 const finding = (severity: Severity, at: string): Finding => ({
   rule: 'splice-is-tied',
