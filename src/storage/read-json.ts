@@ -18,7 +18,7 @@ export function readJson(file: string): unknown {
     return JSON.parse(text);
   } catch (error) {
     const message = error instanceof Error ? error.message : '';
-    const place = Number(/position (\d+)/.exec(message)?.[1] ?? text.length);
+    const place = Number(/position (\d+)/.exec(message)?.[1] ?? unexpectedPlace(text));
     const before = text.slice(0, place).split('\n');
     const where = `${file}, line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
     throw new Problem(
@@ -27,4 +27,26 @@ export function readJson(file: string): unknown {
       'Mend the sign before that place: often a comma too many or a quote too few.',
     );
   }
+}
+
+function hasUnexpectedToken(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return false;
+  } catch (error) {
+    return error instanceof Error && error.message.startsWith('Unexpected token');
+  }
+}
+
+// The parser names no place for an unexpected sign; the shortest beginning that holds the sign ends with it.
+function unexpectedPlace(text: string): number {
+  if (!hasUnexpectedToken(text)) return text.length;
+  let sound = 0;
+  let broken = text.length;
+  while (broken - sound > 1) {
+    const middle = Math.floor((sound + broken) / 2);
+    if (hasUnexpectedToken(text.slice(0, middle))) broken = middle;
+    else sound = middle;
+  }
+  return broken - 1;
 }
