@@ -2,7 +2,7 @@
 import module from 'node:module';
 import { runCommandLine } from './commands/run-command-line.ts';
 
-module.enableCompileCache?.();
+(module as { enableCompileCache?: () => void }).enableCompileCache?.();
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
   throw error;

@@ -31,11 +31,11 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     partials: templates.partials,
     view,
     fonts: await readFonts(),
-    images: {},
     language: book.book.language,
     title: `Handover sheet ${job.id}`,
     author: book.book.business.name,
     created: job.day,
+    identity: digest,
   });
   return { ...(await result), digest };
 }

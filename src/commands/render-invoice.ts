@@ -1,5 +1,6 @@
 import { invoiceView } from '../documents/invoice-view.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import { sha256 } from '../storage/digest.ts';
 import { readFonts } from '../storage/fonts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTemplates } from '../storage/templates.ts';
@@ -18,11 +19,11 @@ export async function renderInvoice(open: OpenBook, invoice: IssuedInvoice): Pro
     partials: templates.partials,
     view: invoiceView({ invoice, book: open.book }),
     fonts: await readFonts(),
-    images: {},
     language: invoice.language,
     title: `${invoice.type === 'invoice' ? 'Invoice' : 'Credit note'} ${invoice.number}`,
     author: invoice.seller.name,
     created: invoice.issued,
+    identity: sha256(JSON.stringify(invoice)),
   });
   return result.pdf;
 }

@@ -7,16 +7,14 @@ import type { Finding, JobFacts } from './rule.ts';
  */
 export function checkJob(facts: JobFacts): readonly Finding[] {
   return rules.flatMap((rule) =>
-    rule
-      .check(facts)
-      .map((hit) => ({
-        rule: rule.id,
-        severity: hit.severity ?? rule.severity,
-        at: hit.at,
-        what: hit.what,
-        why: rule.why,
-        whatToDo: hit.whatToDo,
-        source: rule.source,
-      })),
+    rule.check(facts).map((hit) => ({
+      rule: rule.id,
+      severity: hit.severity ?? rule.severity,
+      at: hit.at,
+      what: hit.what,
+      why: rule.why,
+      whatToDo: hit.whatToDo,
+      source: rule.source,
+    })),
   );
 }
