@@ -8,12 +8,6 @@ export const commandList: readonly {
   readonly load: () => Promise<Command>;
 }[] = [
   {
-    name: 'setup',
-    words: '',
-    summary: 'the business, its tax, numbering and rate card',
-    load: async () => (await import('./setup.ts')).setup,
-  },
-  {
     name: 'fit',
     words: '[JOB]',
     summary: 'the interactive record of one job: start, or go on',
@@ -43,14 +37,6 @@ export const commandList: readonly {
     summary: 'finish the day: check, hand over, bill, list what is open',
     load: async () => (await import('./day.ts')).day,
   },
-  {
-    name: 'credit',
-    words: 'INVOICE',
-    summary: 'credit note, whole or by line',
-    load: async () => (await import('./credit.ts')).credit,
-  },
-  { name: 'paid', words: 'INVOICE…', summary: 'record a payment', load: async () => (await import('./paid.ts')).paid },
-  { name: 'owed', words: '', summary: 'who owes what, by age', load: async () => (await import('./owed.ts')).owed },
   {
     name: 'recall',
     words: '[WORDS]',

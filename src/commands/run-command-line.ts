@@ -34,7 +34,7 @@ async function runNamed(name: string | undefined, words: readonly string[]): Pro
   const rest = name === undefined ? words : words.toSpliced(words.indexOf(name), 1);
   const options = { ...sharedOptions, ...command.options };
   const call = parseCall(command, options, rest);
-  if (call.options['help'] === true) return say(commandHelp(command, options));
+  if (call.options.help === true) return say(commandHelp(command, options));
   return command.run(call, await worldOf(call));
 }
 
@@ -81,11 +81,11 @@ function parseCall(command: Command, options: Readonly<Record<string, CommandOpt
 async function worldOf(call: Call): Promise<World> {
   const { findBook } = await import('../storage/find-book.ts');
   const { isCalendarDate } = await import('../quantities/calendar-date.ts');
-  const given = call.options['today'];
+  const given = call.options.today;
   if (typeof given === 'string' && !isCalendarDate(given)) {
     throw new Problem(`"${given}" is not a date that exists.`, '--today', 'Write it like 2026-11-24.', 2);
   }
-  const option = call.options['book'];
+  const option = call.options.book;
   return {
     say: (text) => process.stdout.write(`${text}\n`),
     tell: (text) => process.stderr.write(`${text}\n`),
@@ -96,7 +96,7 @@ async function worldOf(call: Call): Promise<World> {
       environment: process.env,
       currentFolder: process.cwd(),
     }),
-    json: call.options['json'] === true,
+    json: call.options.json === true,
     mayAsk: call.options['no-input'] !== true && process.stdin.isTTY === true && process.stdout.isTTY === true,
     columns: process.stderr.columns ?? 80,
     random: Math.random,

@@ -1,30 +1,66 @@
+import { bendRadiusIsWideEnough } from './bend-radius-is-wide-enough.ts';
+import { clearOfAirBags } from './clear-of-air-bags.ts';
+import { clearOfHeadStrikeAreas } from './clear-of-head-strike-areas.ts';
 import { constantIsProven } from './constant-is-proven.ts';
+import { deviceIsActive } from './device-is-active.ts';
+import { deviceIsFirm } from './device-is-firm.ts';
+import { deviceLampAsTheProfileSays } from './device-lamp-as-the-profile-says.ts';
+import { distanceFromPeople } from './distance-from-people.ts';
+import { doesNotBlockViewVentsOrControls } from './does-not-block-view-vents-or-controls.ts';
+import { dryOrSealed } from './dry-or-sealed.ts';
+import { everyFastenerIsBack } from './every-fastener-is-back.ts';
+import { fixingPointsSuffice } from './fixing-points-suffice.ts';
+import { functionsWorkAgain } from './functions-work-again.ts';
 import { fuseIsNearTheTap } from './fuse-is-near-the-tap.ts';
+import { fuseIsTapedAndTied } from './fuse-is-taped-and-tied.ts';
 import { fuseSuitsTheWire } from './fuse-suits-the-wire.ts';
 import { groundDropIsSmall } from './ground-drop-is-small.ts';
 import { groundIsProven } from './ground-is-proven.ts';
-import { handRules } from './hand-rules.ts';
+import { harnessHasSlack } from './harness-has-slack.ts';
+import { harnessIsClearOfEdgesHeatAndMovingParts } from './harness-is-clear-of-edges-heat-and-moving-parts.ts';
+import { harnessIsLoomed } from './harness-is-loomed.ts';
+import { harnessIsTiedAtIntervals } from './harness-is-tied-at-intervals.ts';
 import { ignitionIsProven } from './ignition-is-proven.ts';
 import { imeiIsPlausible } from './imei-is-plausible.ts';
+import { jointHeldATug } from './joint-held-a-tug.ts';
 import { keyOutWaitIsLongEnough } from './key-out-wait-is-long-enough.ts';
 import { loadedReadingTaken } from './loaded-reading-taken.ts';
+import { methodSuitsAWetPlace } from './method-suits-a-wet-place.ts';
+import { noInsulationDisplacingTapOnSupplyLead } from './no-insulation-displacing-tap-on-supply-lead.ts';
 import { noTapOnDataWire } from './no-tap-on-data-wire.ts';
 import { noTapOnHighVoltageWiring } from './no-tap-on-high-voltage-wiring.ts';
 import { noTapOnRestraintWiring } from './no-tap-on-restraint-wiring.ts';
+import { noTwistOnlyJoint } from './no-twist-only-joint.ts';
+import { notWithinCasualReach } from './not-within-casual-reach.ts';
+import { nothingTiedToSteeringBrakeOrRestraintParts } from './nothing-tied-to-steering-brake-or-restraint-parts.ts';
 import { odometerNotBelowEarlier } from './odometer-not-below-earlier.ts';
+import { orientationAsTheProfileSays } from './orientation-as-the-profile-says.ts';
 import { photographsArePresent } from './photographs-are-present.ts';
+import { plasticsNotOverTightened } from './plastics-not-over-tightened.ts';
 import { purchaseOrderWhereThePayerNeedsOne } from './purchase-order-where-the-payer-needs-one.ts';
+import { reachableForService } from './reachable-for-service.ts';
 import { recordIsComplete } from './record-is-complete.ts';
 import type { Rule } from './rule.ts';
 import { signatureOrReason } from './signature-or-reason.ts';
+import { skyAboveTheAntennaIsNotMetal } from './sky-above-the-antenna-is-not-metal.ts';
+import { spliceIsCovered } from './splice-is-covered.ts';
+import { spliceIsTied } from './splice-is-tied.ts';
+import { splicesAreStaggered } from './splices-are-staggered.ts';
 import { standingDrainIsAcceptable } from './standing-drain-is-acceptable.ts';
+import { strandsAreNotCut } from './strands-are-not-cut.ts';
 import { supplyLeadIsFused } from './supply-lead-is-fused.ts';
+import { supplyReadAfter } from './supply-read-after.ts';
 import { supplyWithinDeviceWindow } from './supply-within-device-window.ts';
 import { systemVoltsAgree } from './system-volts-agree.ts';
+import { tapeIsLongEnough } from './tape-is-long-enough.ts';
 import { timesArePossible } from './times-are-possible.ts';
+import { verdictMatchesReadings } from './verdict-matches-readings.ts';
 import { vinIsPlausible } from './vin-is-plausible.ts';
+import { warningLampsNoWorse } from './warning-lamps-no-worse.ts';
+import { windscreenAreaIsRespected } from './windscreen-area-is-respected.ts';
+import { withinHeatLimit } from './within-heat-limit.ts';
 
-/** Every trade rule, in the order in which a checklist reads: wiring, then work by hand, then the record. */
+/** Every trade rule, in the order in which a checklist reads. */
 export const rules: readonly Rule[] = [
   constantIsProven,
   fuseIsNearTheTap,
@@ -41,7 +77,43 @@ export const rules: readonly Rule[] = [
   supplyLeadIsFused,
   supplyWithinDeviceWindow,
   systemVoltsAgree,
-  ...handRules,
+  verdictMatchesReadings,
+  bendRadiusIsWideEnough,
+  fuseIsTapedAndTied,
+  harnessHasSlack,
+  harnessIsClearOfEdgesHeatAndMovingParts,
+  harnessIsLoomed,
+  harnessIsTiedAtIntervals,
+  jointHeldATug,
+  methodSuitsAWetPlace,
+  noInsulationDisplacingTapOnSupplyLead,
+  noTwistOnlyJoint,
+  nothingTiedToSteeringBrakeOrRestraintParts,
+  spliceIsCovered,
+  spliceIsTied,
+  splicesAreStaggered,
+  strandsAreNotCut,
+  tapeIsLongEnough,
+  clearOfAirBags,
+  clearOfHeadStrikeAreas,
+  deviceIsFirm,
+  distanceFromPeople,
+  doesNotBlockViewVentsOrControls,
+  dryOrSealed,
+  fixingPointsSuffice,
+  notWithinCasualReach,
+  orientationAsTheProfileSays,
+  reachableForService,
+  skyAboveTheAntennaIsNotMetal,
+  windscreenAreaIsRespected,
+  withinHeatLimit,
+  deviceIsActive,
+  deviceLampAsTheProfileSays,
+  everyFastenerIsBack,
+  functionsWorkAgain,
+  plasticsNotOverTightened,
+  supplyReadAfter,
+  warningLampsNoWorse,
   imeiIsPlausible,
   odometerNotBelowEarlier,
   photographsArePresent,

@@ -48,7 +48,7 @@ export function issuedForJob(open: OpenBook, job: string): IssuedDocument | null
       )
       .filter((corrects) => {
         const original = all.find((each) => each.number === corrects.number)?.invoice;
-        return original !== undefined && original.lines.every((line) => corrects.lines.includes(line.number));
+        return original?.lines.every((line) => corrects.lines.includes(line.number));
       })
       .map((corrects) => corrects.number),
   );

@@ -1,15 +1,11 @@
 import { type Block, block } from './block.ts';
 import type { TagNode, TreeNode } from './document-tree.ts';
 import type { Metrics } from './font-metrics.ts';
+import { baseline, millimetre } from './grid.ts';
 import { layOutFigure } from './lay-out-figure.ts';
 import { layOutTable } from './lay-out-table.ts';
 import { layOutText, type TextStyle } from './lay-out-text.ts';
 import { type Face, type Mark, moved } from './page.ts';
-
-/** Points in one millimetre. */
-export const millimetre = 72 / 25.4;
-/** The grid's baseline: 4.5 mm. */
-export const baseline = 4.5 * millimetre;
 
 export type Setting = { readonly metrics: Metrics; readonly accent: string };
 

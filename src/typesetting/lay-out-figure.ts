@@ -1,10 +1,10 @@
 import { type Block, block } from './block.ts';
 import type { TagNode } from './document-tree.ts';
 import type { Metrics } from './font-metrics.ts';
+import { millimetre } from './grid.ts';
 import { cleanText } from './lay-out-text.ts';
 import type { Mark } from './page.ts';
 
-const millimetre = 72 / 25.4;
 const fills: Readonly<Record<string, string>> = { none: '', black: '#000000', light: '#e6e6e6', white: '#ffffff' };
 
 /**

@@ -1,6 +1,7 @@
 import { type Block, block } from './block.ts';
 import type { TagNode } from './document-tree.ts';
-import { joined, layOutBlocks, millimetre, type Setting, styleOf, tagsIn } from './lay-out-blocks.ts';
+import { millimetre } from './grid.ts';
+import { joined, layOutBlocks, type Setting, styleOf, tagsIn } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
 import { type Mark, moved } from './page.ts';
 

@@ -1,7 +1,8 @@
 import { type Block, block } from './block.ts';
 import type { TagNode } from './document-tree.ts';
 import type { Metrics } from './font-metrics.ts';
-import { baseline, joined, layOutBlocks, millimetre, type Setting, tagsIn } from './lay-out-blocks.ts';
+import { baseline, millimetre } from './grid.ts';
+import { joined, layOutBlocks, type Setting, tagsIn } from './lay-out-blocks.ts';
 import { type Mark, moved, type Page } from './page.ts';
 
 const papers: Readonly<Record<string, readonly [number, number]>> = { letter: [612, 792], a4: [595.28, 841.89] };

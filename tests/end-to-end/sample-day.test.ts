@@ -49,7 +49,7 @@ describe('the sample day', () => {
 
   test('the truck is blocked because its ignition wire drops out while cranking', () => {
     const rules = jobNamed('7QTR').findings.map((finding) => finding.rule);
-    expect(rules).toContain('verdict-matches-the-readings');
+    expect(rules).toContain('verdict-matches-readings');
   });
 
   test('the sheet of the van names vehicle, device, joints and signatures, read back by an independent reader', () => {
