@@ -42,7 +42,7 @@ export function handoverView(input: HandoverInput) {
   const placement = job.placement;
   const signature = job.signature;
   const fasteners = (job.panels ?? []).map((panel) => ({
-    text: `${panel.name}: ${panel.out} ${panel.fastener}${panel.out === 1 ? '' : 's'} out, ${panel.in ?? 'not counted'} back in`,
+    text: `${panel.name}: ${panel.out} × ${panel.fastener} out, ${panel.in ?? 'not counted'} back in`,
   }));
   const reasons = findings
     .filter((finding) => finding.severity === 'reason')

@@ -1,6 +1,6 @@
 import type { Zone } from '../records/placement.ts';
 
-/** Where each zone lies on the plan, in millimetres from its top left corner; front is up, plan 40 by 66. */
+/** Where each zone lies on the plan, on a plan of 40 by 66; front is up. */
 const places: Readonly<Record<Zone, readonly [number, number]>> = {
   windscreen: [20, 15],
   'dash left': [12, 21],
@@ -24,7 +24,9 @@ const places: Readonly<Record<Zone, readonly [number, number]>> = {
 };
 
 /** The place of a zone on the plan as text coordinates. */
-export function placementPlan(zone: Zone): { readonly x: string; readonly y: string; readonly labelY: string } {
+export function placementPlan(zone: Zone): { readonly x: string; readonly y: string } {
   const [x, y] = places[zone];
-  return { x: String(x), y: String(y), labelY: String(y + 1) };
+  // the figure draws the plan at this scale, in millimetres
+  const scale = 0.575;
+  return { x: (x * scale).toFixed(1), y: (y * scale).toFixed(1) };
 }

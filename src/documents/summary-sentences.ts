@@ -11,7 +11,7 @@ function list(words: readonly string[]): string {
 export function summarySentences(job: Job, profile: DeviceProfile | null, book: Book): readonly string[] {
   const vehicle = vehicleInWords(job.vehicle);
   if (job.identity.visit === 'wasted visit')
-    return [`Nothing was done to ${vehicle}.`, job.identity.wastedBecause ?? 'The work could not be carried out.'];
+    return [`Nothing was done to the ${vehicle}.`, job.identity.wastedBecause ?? 'The work could not be carried out.'];
   const device = profile?.name ?? job.device?.profile ?? 'device';
   const verb =
     job.identity.visit === 'removal'
@@ -27,7 +27,7 @@ export function summarySentences(job: Job, profile: DeviceProfile | null, book: 
       : ` It sits at the ${job.placement.zone}, on the ${job.placement.surface}, held by ${job.placement.fixing}.`;
   const joints = (job.connections ?? []).map((made) => {
     const point = job.probePoints?.find((each) => each.name === made.point);
-    return `${made.lead} to the ${wireColour(point)}${point?.colour === undefined || made.lead === 'ground' ? '' : ' wire'}`;
+    return `${made.lead} to the ${wireColour(point)}${point?.colour === undefined || made.method === 'ring terminal' ? '' : ' wire'}`;
   });
   const fuses = (job.connections ?? []).flatMap((made) =>
     made.fuse === undefined
@@ -42,7 +42,7 @@ export function summarySentences(job: Job, profile: DeviceProfile | null, book: 
       : 'The device was not seen working.';
   const faults = job.after?.functionsNotWorking ?? [];
   return [
-    `${article(device)} was ${verb} ${vehicle}.${place}`,
+    `${article(device)} was ${verb} the ${vehicle}.${place}`,
     ...(joints.length === 0 ? [] : [`Its leads are joined: ${list(joints)}.`]),
     ...(fuses.length === 0 ? [] : [`Fuses: ${list(fuses)}.`]),
     works,

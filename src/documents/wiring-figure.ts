@@ -23,7 +23,7 @@ export type WiringRow = {
 };
 
 const order = ['supply', 'ignition', 'ground'];
-const rowMillimetres = 14;
+const rowMillimetres = 12;
 
 /** The wiring of a job, lead by lead, ground last; and its text alternative. */
 export function wiringFigure(
@@ -34,7 +34,7 @@ export function wiringFigure(
   const rows = made.map((each, index): WiringRow => {
     const point = job.probePoints?.find((one) => one.name === each.point);
     const role: WireRole = each.lead === 'supply' ? 'constant' : each.lead;
-    const y = index * rowMillimetres + 7;
+    const y = index * rowMillimetres + 5;
     return {
       wire: wireColour(point),
       place: wirePlace(point) || (each.lead === 'ground' ? (job.ground?.where ?? '') : ''),

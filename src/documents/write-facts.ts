@@ -30,7 +30,7 @@ export function writeWhole(value: number, locale: string): string {
 /** A vehicle as a person says it. */
 export function vehicleInWords(vehicle: Vehicle): string {
   const name = [vehicle.year, vehicle.maker, vehicle.model].filter((word) => word !== undefined).join(' ');
-  return name === '' ? 'The vehicle' : name;
+  return name === '' ? 'vehicle' : name;
 }
 
 /** A wire's colour in words ("red with white stripe"). */

@@ -77,7 +77,8 @@ function layOutRow(row: TagNode, widths: readonly number[], table: TagNode, sett
           block(line),
         );
     const set = joined(blocks);
-    const shift = aligned.align === 'right' ? padding : 0;
+    const isLast = column + span >= widths.length;
+    const shift = aligned.align === 'right' && isLast ? padding : 0;
     marks.push(...set.marks.map((mark) => moved(mark, x + shift, 1.5)));
     height = Math.max(height, set.height + 3);
     x += own;
