@@ -21,6 +21,9 @@ export type HandoverInput = {
   readonly digest: string;
 };
 
+/** Titles of publications inside a rule's source. */
+const publication =
+  /\d+ CFR \d+(?:\.\d+)?|\d+ CCR \d+|\d+ USC \d+|FAA AC [\d.]+-\w+|DIN \d+|ISO(?:\/IEC)? [\d-]*\d|3GPP TS [\d.]*\d|SAE J\d+|UNECE R\d+|FMVSS \d+/g;
 const none = 'none';
 const known = (value: string | undefined) => value ?? '–';
 
@@ -147,11 +150,7 @@ export function handoverView(input: HandoverInput) {
     rulesHeld: String(
       input.rulesChecked.filter((rule) => !findings.some((finding) => finding.rule === rule.id)).length,
     ),
-    rulesSources: [
-      ...new Set(
-        input.rulesChecked.map((rule) => rule.source).filter((source) => !source.startsWith('common practice')),
-      ),
-    ].join('; '),
+    rulesSources: [...new Set(input.rulesChecked.flatMap((rule) => rule.source.match(publication) ?? []))].join(', '),
     digest: `${digest.slice(0, 8)} ${digest.slice(8, 16)}`,
   };
 }
@@ -180,7 +179,7 @@ function electricsRows(
     rows.push({ name: 'Largest fuse the lead allows', value: `${electrics.fuseAmperesMax} A` });
   if (electrics.standingDays !== null)
     rows.push({
-      name: 'Standing time to half a full battery',
+      name: 'Standing time until the battery is half down',
       value: `${electrics.standingDays} days at ${electrics.asleepMilliamps} mA asleep${electrics.vehicleAsleepMeasured ? '' : ' (vehicle\u2019s own share assumed)'}`,
     });
   return rows;
