@@ -5,7 +5,9 @@ import { Problem } from '../problem.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
 import type { Payer } from '../records/payer.ts';
+import { completeUnfinished } from '../storage/complete-unfinished.ts';
 import { issueDocument } from '../storage/issue-document.ts';
+import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay, readJob } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTrip } from '../storage/trips.ts';
@@ -94,6 +96,9 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
  * @param world the outside world
  */
 export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: string, world: World) {
+  await completeUnfinished(book, world.now(), (numbered) => renderInvoice(book, numbered));
+  const already = jobs.map((job) => issuedForJob(book, job.id)).find((each) => each !== null);
+  if (already !== undefined && already !== null) return already;
   const draft = await draftInvoice(book, jobs, issued);
   return issueDocument(book, { draft, now: world.now(), render: (numbered) => renderInvoice(book, numbered) });
 }

@@ -7,7 +7,8 @@ const connected = (job: Job) => (job.connections ?? []).length > 0;
 const notes: readonly Note[] = [
   {
     text: 'Do not remove, cover or move the device; tell the fleet office if it comes loose or rattles.',
-    applies: (job) => job.device !== undefined && job.identity.visit !== 'removal',
+    applies: (job) =>
+      job.device !== undefined && job.identity.visit !== 'removal' && job.identity.visit !== 'wasted visit',
   },
   { text: 'If an air bag or warning lamp stays on, stop using the vehicle and have it looked at.', applies: connected },
   {
@@ -19,11 +20,11 @@ const notes: readonly Note[] = [
     applies: connected,
   },
   {
-    text: 'Yellow-sleeved restraint wiring and data pairs were not touched; never probe, cut or tap them.',
+    text: 'Never probe, cut or tap yellow-sleeved restraint wiring or data pairs.',
     applies: connected,
   },
   {
-    text: 'Orange high-voltage cable was not touched. Never probe, cut or move it; only trained people may work on it.',
+    text: 'Never probe, cut or move orange high-voltage cable; only trained people may work on it.',
     applies: (job) => job.vehicle.drive === 'hybrid' || job.vehicle.drive === 'electric',
   },
   {

@@ -21,8 +21,9 @@ export function summarySentences(job: Job, profile: DeviceProfile | null, book: 
         : job.identity.visit === 'swap'
           ? 'exchanged in'
           : 'fitted to';
+  const open = job.identity.visit === 'removal';
   const place =
-    job.placement === undefined
+    job.placement === undefined || open
       ? ''
       : ` It sits at the ${job.placement.zone}, on the ${job.placement.surface}, held by ${job.placement.fixing}.`;
   const joints = (job.connections ?? []).map((made) => {
@@ -39,13 +40,19 @@ export function summarySentences(job: Job, profile: DeviceProfile | null, book: 
   const works =
     job.device?.active === true
       ? `The device works${job.device.lampSeen === undefined ? '' : `; its lamp shows ${job.device.lampSeen}`}.`
-      : 'The device was not seen working.';
-  const faults = job.after?.functionsNotWorking ?? [];
+      : job.device?.active === false
+        ? 'The device was not seen working.'
+        : 'Whether the device works is not recorded.';
+  const found = job.before?.functionsNotWorking ?? [];
+  const faults = (job.after?.functionsNotWorking ?? []).filter((each) => found.includes(each));
+  const fresh = (job.after?.functionsNotWorking ?? []).filter((each) => !found.includes(each));
+
   return [
     `${article(device)} was ${verb} the ${vehicle}.${place}`,
-    ...(joints.length === 0 ? [] : [`Its leads are joined: ${list(joints)}.`]),
+    ...(joints.length === 0 || open ? [] : [`Its leads are joined: ${list(joints)}.`]),
     ...(fuses.length === 0 ? [] : [`Fuses: ${list(fuses)}.`]),
     works,
+    ...(fresh.length === 0 ? [] : [`Not working after the visit, and not noted before it: ${list(fresh)}.`]),
     ...(faults.length === 0 ? [] : [`Not working before and after the visit: ${list(faults)}.`]),
   ];
 }

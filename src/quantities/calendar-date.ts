@@ -32,11 +32,3 @@ export function addDays(date: CalendarDate, days: number): CalendarDate {
 export function daysBetween(from: CalendarDate, to: CalendarDate): number {
   return Math.round((utcMilliseconds(to) - utcMilliseconds(from)) / millisecondsPerDay);
 }
-
-/**
- * The day of the week of a date, 1 for Monday to 7 for Sunday (ISO 8601).
- * @param date the date
- */
-export function weekdayNumber(date: CalendarDate): number {
-  return new Date(utcMilliseconds(date)).getUTCDay() || 7;
-}

@@ -143,4 +143,3 @@ export const book = z.strictObject({
   standingDaysMin: z.int().min(0).max(365).default(21),
 });
 export type Book = z.infer<typeof book>;
-export type BookInput = z.input<typeof book>;

@@ -30,7 +30,6 @@ export const leadFuse = z.strictObject({
   distanceMillimetres: millimetres,
   tapedAndTied: z.boolean().optional(),
 });
-export type LeadFuse = z.infer<typeof leadFuse>;
 
 /** One lead of the device joined to the vehicle. */
 export const connection = z.strictObject({
@@ -67,4 +66,3 @@ export const groundPoint = z.strictObject({
   dropMillivolts: z.int().min(-60_000).max(60_000).optional(),
   testMilliamps: z.int().min(0).max(100_000).optional(),
 });
-export type GroundPoint = z.infer<typeof groundPoint>;

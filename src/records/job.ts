@@ -16,7 +16,6 @@ export const jobId = z
 
 export const visitKinds = ['new fit', 'swap', 'removal', 'service call', 'wasted visit'] as const;
 export const visitKind = z.enum(visitKinds, `must be one of ${visitKinds.join(', ')}`);
-export type VisitKind = z.infer<typeof visitKind>;
 
 const identity = z.strictObject({
   /** id of a file in payers/ */
@@ -124,7 +123,6 @@ const signature = z.strictObject({
   /** file name of a scan filed with the photographs */
   scan: line.optional(),
 });
-export type Signature = z.infer<typeof signature>;
 
 /** The installer's written answer to a finding of severity `reason`. */
 const answer = z.strictObject({ rule: slug, at: line.optional(), reason: line });

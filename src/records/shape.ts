@@ -74,5 +74,3 @@ export const address = z.strictObject({
   postcode: line.optional(),
   country: z.string().regex(/^[A-Z]{2}$/, 'must be a two-letter country code (ISO 3166-1), such as "US"'),
 });
-
-export type Address = z.infer<typeof address>;

@@ -3,7 +3,6 @@ import { line } from './shape.ts';
 
 export const vehicleClasses = ['car', 'van', 'light truck', 'heavy truck', 'bus', 'trailer', 'plant'] as const;
 export const vehicleClass = z.enum(vehicleClasses, `must be one of ${vehicleClasses.join(', ')}`);
-export type VehicleClass = z.infer<typeof vehicleClass>;
 
 /** What an odometer or hour meter showed. */
 export const odometer = z.strictObject({
@@ -63,4 +62,3 @@ export const panel = z.strictObject({
   in: z.int().min(0).max(500).optional(),
   tightened: z.enum(['by hand', 'by torque', 'by power tool']).optional(),
 });
-export type Panel = z.infer<typeof panel>;

@@ -1,5 +1,6 @@
 import { workOutElectrics } from '../electrics/work-out-electrics.ts';
 import { writeVolts } from '../quantities/millivolts.ts';
+import { exampleProfile } from './example-profile.ts';
 import type { Rule, RuleHit } from './rule.ts';
 
 /** The volts at the device stay within its supply window, also while cranking. */
@@ -46,6 +47,7 @@ export const supplyWithinDeviceWindow: Rule = {
             : point,
         ),
       }),
+      facts: { profile: { ...exampleProfile, crankVoltsMin: 6.5 } },
       finds: ['crank'],
     },
   ],

@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { identifyWires } from '../../src/evidence/identify-wires.ts';
+import { interview } from '../../src/prompts/interview.ts';
+import { type Ask, GoBack } from '../../src/prompts/question.ts';
+import { type Job, job as jobRecord } from '../../src/records/job.ts';
+import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+
+const facts = soundFacts(soundJob);
+const around = {
+  book: facts.book,
+  rates: { parts: [] } as never,
+  payers: ['example-payer'],
+  devices: facts.profile === null ? [] : [facts.profile],
+  evidenceOf: (job: Job) => identifyWires(job, []),
+  tell: () => {},
+};
+const begun = jobRecord.parse({ schema: 'keyout-job-1', id: '2026-11-24-TEST', day: '2026-11-24' });
+
+function answering(answers: Readonly<Record<string, string>>, asked: string[] = []): Ask {
+  const find = (message: string) => Object.entries(answers).find(([start]) => message.startsWith(start))?.[1];
+  return {
+    text: async (message, usual) => {
+      asked.push(message);
+      return find(message) ?? usual;
+    },
+    choose: async (message, _choices, usual) => {
+      asked.push(message);
+      return find(message) ?? usual;
+    },
+    confirm: async (_message, usual) => usual,
+  };
+}
+
+describe('the interview', () => {
+  test('a wasted visit asks only who, which vehicle, why, when and who signs', async () => {
+    const asked: string[] = [];
+    const done = await interview(
+      begun,
+      answering({ 'What is done?': 'wasted visit', 'Why could nothing': 'gate locked', 'Unit number': 'EX-2' }, asked),
+      around,
+      () => {},
+    );
+    expect(done.identity).toMatchObject({
+      visit: 'wasted visit',
+      wastedBecause: 'gate locked',
+      payer: 'example-payer',
+    });
+    expect(asked.some((message) => /Supply|Wire|lead/.test(message))).toBe(false);
+  });
+
+  test('every answer is saved, and a stopped interview goes on where it stopped', async () => {
+    const saved: Job[] = [];
+    const stopping: Ask = {
+      ...answering({}),
+      text: async (message) => {
+        if (message.startsWith('Maker')) throw new Error('stop');
+        return '';
+      },
+    };
+    await expect(interview(begun, stopping, around, (job) => void saved.push(job))).rejects.toThrow('stop');
+    const asked: string[] = [];
+    const last = saved.at(-1) ?? begun;
+    await interview(last, answering({ 'What is done?': 'removal' }, asked), around, () => {});
+    expect(asked[0]).toMatch(/^Maker/);
+  });
+
+  test('going back asks the question before again', async () => {
+    let times = 0;
+    const back: Ask = {
+      ...answering({ 'What is done?': 'wasted visit' }),
+      text: async (message, usual) => {
+        if (message.startsWith('Model')) {
+          times += 1;
+          if (times === 1) throw new GoBack();
+        }
+        return message.startsWith('Maker') ? `Maker ${times}` : usual;
+      },
+    };
+    const done = await interview(begun, back, around, () => {});
+    expect(done.vehicle.maker).toBe('Maker 1');
+  });
+});

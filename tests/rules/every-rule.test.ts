@@ -1,0 +1,30 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { rules } from '../../src/rules/index.ts';
+import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+
+describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
+  test.each(rule.examples.map((example) => [example.name, example] as const))('%s', (_name, example) => {
+    const hits = rule.check(soundFacts(example.change(soundJob), example.facts));
+    expect(hits.map((hit) => hit.at)).toEqual(example.finds);
+  });
+
+  test('has an example that holds and one that fails, a source and a reason', () => {
+    expect(rule.examples.some((example) => example.finds.length === 0)).toBe(true);
+    expect(rule.examples.some((example) => example.finds.length > 0)).toBe(true);
+    expect(rule.source.length).toBeGreaterThan(5);
+    expect(rule.why).toMatch(/\.$/);
+  });
+});
+
+test('every rule file stands in the list, under its own name', () => {
+  const folder = new URL('../../src/rules/', import.meta.url);
+  const files = readdirSync(folder).filter((file) => /: Rule = \{/.test(readFileSync(new URL(file, folder), 'utf8')));
+  expect(rules.map((rule) => `${rule.id}.ts`).sort()).toEqual(files.sort());
+  expect(rules.length).toBeGreaterThanOrEqual(55);
+});
+
+test('no rule finds anything in the sound job', () => {
+  const facts = soundFacts(soundJob);
+  expect(rules.flatMap((rule) => rule.check(facts).map((hit) => `${rule.id} ${hit.what}`))).toEqual([]);
+});
