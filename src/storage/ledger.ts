@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, fsyncSync, openSync, readFileSync, truncateSync, writeSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { type LedgerEntry, ledgerEntry } from '../records/ledger-entry.ts';
@@ -6,6 +6,7 @@ import { readRecord } from '../records/read-record.ts';
 import { sha256 } from './digest.ts';
 import { fileProblem } from './file-problem.ts';
 import type { OpenBook } from './open-book.ts';
+import { withLock } from './with-lock.ts';
 
 type Unchained<Entry> = Entry extends LedgerEntry ? Omit<Entry, 'sequence' | 'previous'> : never;
 /** An entry before it is chained to the ledger. */
@@ -66,6 +67,15 @@ export function readLedger(open: OpenBook): readonly LedgerEntry[] {
  * @param entry the entry, not yet chained
  */
 export function appendLedger(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
+  try {
+    return withLock(`${ledgerFile(open)}.lock`, () => appendLocked(open, entry));
+  } catch (error) {
+    throw fileProblem(error, ledgerFile(open));
+  }
+}
+
+function appendLocked(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
+  dropTornLine(ledgerFile(open));
   const lines = ledgerLines(open);
   const last = lines.at(-1);
   const chained = {
@@ -73,16 +83,20 @@ export function appendLedger(open: OpenBook, entry: NewLedgerEntry): LedgerEntry
     sequence: lines.length + 1,
     previous: last === undefined ? firstPrevious : sha256(last),
   } as LedgerEntry;
+  const handle = openSync(ledgerFile(open), 'a');
   try {
-    const handle = openSync(ledgerFile(open), 'a');
-    try {
-      writeSync(handle, `${JSON.stringify(chained)}\n`);
-      fsyncSync(handle);
-    } finally {
-      closeSync(handle);
-    }
-  } catch (error) {
-    throw fileProblem(error, ledgerFile(open));
+    writeSync(handle, `${JSON.stringify(chained)}\n`);
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
   }
   return chained;
+}
+
+// a line without its end was cut by a stop while it was written: what it spoke of is entered again
+function dropTornLine(file: string): void {
+  if (!existsSync(file)) return;
+  const text = readFileSync(file, 'utf8');
+  if (text !== '' && !text.endsWith('\n'))
+    truncateSync(file, Buffer.byteLength(text.slice(0, text.lastIndexOf('\n') + 1)));
 }

@@ -11,6 +11,16 @@ for (const [name, file] of [
   ['handover', 'out/2026-11-24/2026-11-24-KX4D-handover.pdf'],
   ['invoice', 'issued/2026/INV-0001/invoice.pdf'],
 ]) {
-  spawnSync('pdftoppm', ['-r', '80', '-gray', '-png', '-f', '1', '-singlefile', path.join(folder, file), path.join(import.meta.dirname, name)]);
+  spawnSync('pdftoppm', [
+    '-r',
+    '80',
+    '-gray',
+    '-png',
+    '-f',
+    '1',
+    '-singlefile',
+    path.join(folder, file),
+    path.join(import.meta.dirname, name),
+  ]);
 }
 rmSync(folder, { recursive: true, force: true });
