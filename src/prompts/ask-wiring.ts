@@ -40,7 +40,6 @@ function panelFrom(text: string) {
     ...(tool === '' ? {} : { tool }),
     out: Number(out),
     ...(back === '' ? {} : { in: Number(back) }),
-    tightened: 'by hand' as const,
   };
 }
 
@@ -189,13 +188,13 @@ function joint(lead: 'supply' | 'ignition' | 'ground'): Question {
         lead,
         point,
         method,
-        stripped: 'clean' as const,
+        ...(tied ? { stripped: 'clean' as const } : {}),
         covered,
         ...(tape === null ? {} : { tapeMillimetres: tape }),
         tied,
         tugHeld: tied,
         wetPlace: false,
-        nextJointMillimetres: 60,
+
         ...(rating === ''
           ? {}
           : { fuse: { ratingAmperes: Number(rating), distanceMillimetres: distance, tapedAndTied: tied } }),
