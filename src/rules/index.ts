@@ -5,6 +5,7 @@ import { constantIsProven } from './constant-is-proven.ts';
 import { deviceIsActive } from './device-is-active.ts';
 import { deviceIsFirm } from './device-is-firm.ts';
 import { deviceLampAsTheProfileSays } from './device-lamp-as-the-profile-says.ts';
+import { deviceNotInAnotherVehicle } from './device-not-in-another-vehicle.ts';
 import { distanceFromPeople } from './distance-from-people.ts';
 import { doesNotBlockViewVentsOrControls } from './does-not-block-view-vents-or-controls.ts';
 import { dryOrSealed } from './dry-or-sealed.ts';
@@ -114,6 +115,7 @@ export const rules: readonly Rule[] = [
   plasticsNotOverTightened,
   supplyReadAfter,
   warningLampsNoWorse,
+  deviceNotInAnotherVehicle,
   imeiIsPlausible,
   odometerNotBelowEarlier,
   photographsArePresent,
