@@ -22,12 +22,22 @@ export function identifyWires(job: Job, meters: readonly MeterProfile[]): Eviden
   const around: Surroundings = {
     supply,
     system: found ?? job.vehicle.systemVolts ?? 12,
+    isConstant: () => false,
     cranks: (job.vehicle.drive ?? 'combustion') === 'combustion',
     meterOf: (reading) => meters.find((meter) => meter.id === reading.meter) ?? meters[0] ?? null,
   };
-  const wires = (job.probePoints ?? []).map((point) => wireEvidence(point, around));
+  // constants are proven without any other wire, so they are found first and may then serve as reference
+  const constants = new Set(
+    (job.probePoints ?? [])
+      .filter((point) => isConstant(wireEvidence(point, around).conclusion))
+      .map((point) => point.name),
+  );
+  const known = { ...around, isConstant: (name: string) => constants.has(name) };
+  const wires = (job.probePoints ?? []).map((point) => wireEvidence(point, known));
   return { systemVolts: found, supply, wires, traps: trapsOfJob(job, supply, found) };
 }
+
+const isConstant = (conclusion: Conclusion) => conclusion.kind === 'concluded' && conclusion.role === 'constant';
 
 function wireEvidence(point: ProbePoint, around: Surroundings): WireEvidence {
   const tests = testRoles(point, around);

@@ -18,6 +18,8 @@ export type Surroundings = {
   readonly supply: Evidence['supply'];
   readonly system: 12 | 24;
   readonly cranks: boolean;
+  /** whether another wire of the job is proven constant by its own readings */
+  readonly isConstant: (pointName: string) => boolean;
   readonly meterOf: (reading: Reading) => MeterProfile | null;
 };
 
@@ -79,8 +81,12 @@ function ownTests(point: ProbePoint, role: RoleTest['role'], around: Surrounding
 
 function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
   const proofs = point.readings.filter((reading) => {
-    if (reversed(reading)) return true;
-    return reading.reference === 'battery negative' && reading.loaded;
+    // a reference that is not proven live proves nothing: two dead wires agree with each other
+    if (reading.reference === 'battery positive') return reading.taken === 'before';
+    if (reading.reference === 'probe point')
+      return reading.taken === 'before' && around.isConstant(reading.referencePoint ?? '');
+    // without a current there is no drop: a dead wire marked as loaded reads nothing as well
+    return reading.reference === 'battery negative' && reading.loaded && (reading.loadMilliamps ?? 0) > 0;
   });
   const results = proofs.map((reading) => {
     const millivolts = millivoltsFromVolts(reading.volts);
