@@ -1,3 +1,4 @@
+import { Problem } from '../problem.ts';
 import { roundMinutes } from '../quantities/round-minutes.ts';
 import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
@@ -34,7 +35,13 @@ function byTheHour(
  */
 export function labourLines(job: Job, rates: RateCard, includedMinutes: number | null): readonly PricedLine[] {
   const hourly = validOn(rates.hourly, job.day);
-  if (hourly === null) return [];
+  if (hourly === null) {
+    throw new Problem(
+      `No hourly price is valid on ${job.day}.`,
+      'rates.json, hourly',
+      'Add one whose dates include that day.',
+    );
+  }
   const charged = (minutes: number) =>
     Math.max(hourly.minimumMinutes, roundMinutes(minutes, hourly.stepMinutes, hourly.rounding));
   const rule = `${hourly.rounding === 'up' ? 'rounded up' : 'rounded'} to ${hourly.stepMinutes} min`;

@@ -104,8 +104,19 @@ function flatAndLabour({ job, rates, orderOnDay }: PricingInput): readonly Price
       tier?.priceMinorUnits ?? rate.priceMinorUnits,
       because,
     ),
-    ...labourLines(job, rates, rate.includedMinutes),
+    ...labourLines(job, rates, rate.includedMinutes + extraMinutesIncluded(job, rates)),
   ];
+}
+
+// an extra that was fitted brings the minutes that its own price includes
+function extraMinutesIncluded(job: Job, rates: RateCard): number {
+  return (job.labour?.extras ?? []).reduce((sum, { extra, quantity }) => {
+    const rate = validOn(
+      rates.extras.filter((each) => each.id === extra),
+      job.day,
+    );
+    return sum + (rate?.includedMinutes ?? 0) * quantity;
+  }, 0);
 }
 
 function extraLines(job: Job, rates: RateCard): readonly PricedLine[] {

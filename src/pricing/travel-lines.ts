@@ -1,3 +1,4 @@
+import { Problem } from '../problem.ts';
 import { decimalText, lineAmountMinorUnits, millionths } from '../quantities/decimal.ts';
 import { roundMinutes } from '../quantities/round-minutes.ts';
 import { shareOut } from '../quantities/share-out.ts';
@@ -54,6 +55,13 @@ export function travelLines(job: Job, trip: Trip, tripJobs: readonly Job[], rate
   };
   const extras = trip.tollsMinorUnits + trip.parkingMinorUnits;
   if (rate === null) return line('tolls and parking', 'Tolls and parking', extras, `at cost${shared}`);
+  if (rate.unit !== trip.unit) {
+    throw new Problem(
+      `The trip is in ${trip.unit}, the travel rate in ${rate.unit}.`,
+      `trips/${trip.day}.json, unit`,
+      'Give both the same unit; nothing is converted by guess.',
+    );
+  }
   const beyond = millionths(trip.distance) - millionths(rate.freeDistance);
   const distance = beyond > 0n ? decimalText(beyond) : '0';
   const minutes = roundMinutes(
