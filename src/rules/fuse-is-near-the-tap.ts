@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** A fuse sits within 178 mm (7 in) of the joint. */
 export const fuseIsNearTheTap: Rule = {
@@ -9,7 +10,7 @@ export const fuseIsNearTheTap: Rule = {
   why: 'The lead before the fuse is unprotected.',
   source: '33 CFR 183.455(b)(1), a boat rule used as a yardstick',
   check: ({ job }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter((made) => (made.fuse?.distanceMillimetres ?? 0) > 178)
       .map(
         (made): RuleHit => ({

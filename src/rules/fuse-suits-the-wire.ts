@@ -1,5 +1,6 @@
 import { fuseAmperesMax } from '../electrics/wire-fuse-limit.ts';
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** A fuse is no larger than its wire allows and the device needs. */
 export const fuseSuitsTheWire: Rule = {
@@ -10,7 +11,7 @@ export const fuseSuitsTheWire: Rule = {
   why: 'The fuse protects the wire: too large a fuse lets the wire burn first.',
   source: "FAA AC 43.13-1B, table 11-3 (aircraft practice, a strict yardstick); the device maker's data",
   check: ({ job, profile }) =>
-    (job.connections ?? []).flatMap((made): readonly RuleHit[] => {
+    (workDone(job).connections ?? []).flatMap((made): readonly RuleHit[] => {
       const gauge = made.gauge ?? profile?.leadGauge;
       if (made.fuse === undefined || gauge === undefined) return [];
       const wireMax = fuseAmperesMax(gauge);

@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** The supply was read again under load after connecting. */
 export const loadedReadingTaken: Rule = {
@@ -9,7 +10,7 @@ export const loadedReadingTaken: Rule = {
   why: 'A corroded wire reads full volts until it carries current.',
   source: 'common practice, no source',
   check: ({ job }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter(
         (made) =>
           made.lead === 'supply' &&

@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** Nothing is joined to a data pair or a signal wire. */
 export const noTapOnDataWire: Rule = {
@@ -9,7 +10,7 @@ export const noTapOnDataWire: Rule = {
   why: "A tap on a data pair or a sensor line disturbs the vehicle's own systems.",
   source: 'common practice, no source',
   check: ({ job, evidence }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter((made) => {
         const wire = evidence.wires.find((each) => each.point === made.point);
         const twisted = job.probePoints?.some((point) => point.name === made.point && point.twisted) ?? false;

@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** Nothing is joined to high-voltage wiring (orange sleeve). */
 export const noTapOnHighVoltageWiring: Rule = {
@@ -9,7 +10,7 @@ export const noTapOnHighVoltageWiring: Rule = {
   why: 'High-voltage cable can kill.',
   source: 'SAE J1673 and UNECE R100, orange (from memory)',
   check: ({ job }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter((made) => job.probePoints?.some((point) => point.name === made.point && point.sleeve === 'orange'))
       .map(
         (made): RuleHit => ({

@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** Nothing is joined to restraint wiring (yellow sleeve). */
 export const noTapOnRestraintWiring: Rule = {
@@ -9,7 +10,7 @@ export const noTapOnRestraintWiring: Rule = {
   why: 'Restraint wiring fires air bags and belt tensioners; a probe or splice can fire or disable them.',
   source: 'common practice, no source',
   check: ({ job }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter((made) => job.probePoints?.some((point) => point.name === made.point && point.sleeve === 'yellow'))
       .map(
         (made): RuleHit => ({

@@ -1,4 +1,5 @@
 import type { Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
 
 /** Every lead that the profile says needs a fuse has one. */
 export const supplyLeadIsFused: Rule = {
@@ -9,7 +10,7 @@ export const supplyLeadIsFused: Rule = {
   why: 'An unfused lead burns where it chafes.',
   source: "33 CFR 183.455(b)(1), a boat rule used as a yardstick; the device maker's data",
   check: ({ job, profile }) =>
-    (job.connections ?? [])
+    (workDone(job).connections ?? [])
       .filter(
         (made) =>
           made.fuse === undefined &&

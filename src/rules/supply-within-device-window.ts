@@ -17,20 +17,22 @@ export const supplyWithinDeviceWindow: Rule = {
       profile,
       book,
     );
-    return atDevice.flatMap(({ key, millivolts }): readonly RuleHit[] => {
-      const least = key === 'crank' ? crankMillivoltsMin : supplyMillivoltsMin;
-      const low = least !== null && millivolts < least;
-      const high = supplyMillivoltsMax !== null && millivolts > supplyMillivoltsMax;
-      return low || high
-        ? [
-            {
-              at: key,
-              what: `The device sees ${writeVolts(millivolts)} V (${key}); it needs ${writeVolts(least ?? 0)} to ${writeVolts(supplyMillivoltsMax ?? 0)} V.`,
-              whatToDo: 'Use a better feed, a shorter or thicker lead, or a converter.',
-            },
-          ]
-        : [];
-    });
+    return (job.identity.visit === 'wasted visit' ? [] : atDevice).flatMap(
+      ({ key, millivolts }): readonly RuleHit[] => {
+        const least = key === 'crank' ? crankMillivoltsMin : supplyMillivoltsMin;
+        const low = least !== null && millivolts < least;
+        const high = supplyMillivoltsMax !== null && millivolts > supplyMillivoltsMax;
+        return low || high
+          ? [
+              {
+                at: key,
+                what: `The device sees ${writeVolts(millivolts)} V (${key}); it needs ${writeVolts(least ?? 0)} to ${writeVolts(supplyMillivoltsMax ?? 0)} V.`,
+                whatToDo: 'Use a better feed, a shorter or thicker lead, or a converter.',
+              },
+            ]
+          : [];
+      },
+    );
   },
   examples: [
     { name: '12.4 V at a device for 8 to 32 V', change: (job) => job, finds: [] },

@@ -8,13 +8,13 @@ export const verdictMatchesReadings: Rule = {
   summary: 'No verdict is contradicted by the readings.',
   why: 'A verdict that the meter contradicts is a wrong connection waiting to be found by the driver.',
   source: 'DIN 72552 terminal definitions; the proof by readings is common practice, no source',
-  check: ({ evidence }) =>
-    evidence.wires
+  check: ({ job, evidence }) =>
+    (job.identity.visit === 'wasted visit' ? [] : evidence.wires)
       .filter((wire) => wire.agreement === 'contradiction')
       .map(
         (wire): RuleHit => ({
           at: wire.point,
-          what: `The verdict on ${wire.point} is "${wire.verdict}", the readings say otherwise: ${wire.sentence}`,
+          what: `The verdict on ${wire.point} is "${wire.verdict}", the readings rule that out. ${wire.sentence}`,
           whatToDo: 'Read it again in each key position; if the readings stand, find another wire.',
         }),
       ),

@@ -28,3 +28,22 @@ test('no rule finds anything in the sound job', () => {
   const facts = soundFacts(soundJob);
   expect(rules.flatMap((rule) => rule.check(facts).map((hit) => `${rule.id} ${hit.what}`))).toEqual([]);
 });
+
+test('a wasted visit is never judged for work that was not done, whatever else stands in its record', () => {
+  const facts = soundFacts({
+    ...soundJob,
+    identity: { ...soundJob.identity, visit: 'wasted visit', wastedBecause: 'gate locked' },
+    connections: [
+      { lead: 'supply', point: 'P3', method: 'twist only', fuse: { ratingAmperes: 30, distanceMillimetres: 900 } },
+    ],
+    probePoints: (soundJob.probePoints ?? []).map((point) => ({
+      ...point,
+      sleeve: 'yellow' as const,
+      twisted: true,
+      verdict: 'start' as const,
+    })),
+  });
+  expect(
+    rules.filter((rule) => rule.group !== 'record').flatMap((rule) => rule.check(facts).map(() => rule.id)),
+  ).toEqual([]);
+});
