@@ -3,6 +3,7 @@ import { rules } from '../rules/index.ts';
 import { recordDigest } from '../storage/digest.ts';
 import { readFonts } from '../storage/fonts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
+import { readPhotographs } from '../storage/photographs.ts';
 import { readTemplates } from '../storage/templates.ts';
 import { typeset } from '../typesetting/typeset.ts';
 import type { ExaminedJob } from './examine-job.ts';
@@ -31,6 +32,7 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     partials: templates.partials,
     view,
     fonts: await readFonts(),
+    images: Object.fromEntries((await readPhotographs(book, job)).map(({ name, bytes }) => [name, bytes])),
     language: book.book.language,
     title: `Handover sheet ${job.id}`,
     author: book.book.business.name,

@@ -14,6 +14,8 @@ export type Typesetting = {
   readonly partials: Readonly<Record<string, string>>;
   readonly view: object;
   readonly fonts: FontBytes;
+  /** JPEG (sRGB, upright) or PNG bytes by the name that the template gives */
+  readonly images?: Readonly<Record<string, Uint8Array>>;
   readonly title: string;
   readonly author: string;
   readonly language: string;
