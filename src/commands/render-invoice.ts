@@ -7,13 +7,13 @@ import { readTemplates } from '../storage/templates.ts';
 import { typeset } from '../typesetting/typeset.ts';
 
 /**
- * The PDF of an invoice or credit note.
+ * An invoice or credit note on paper: PDF bytes and the text of its pages.
  * @param open the open book
  * @param invoice the numbered document
  */
-export async function renderInvoice(open: OpenBook, invoice: IssuedInvoice): Promise<Uint8Array> {
+export async function typesetInvoice(open: OpenBook, invoice: IssuedInvoice) {
   const templates = await readTemplates(open);
-  const result = await typeset({
+  return typeset({
     template: templates.text('invoice'),
     templateName: templates.path('invoice'),
     partials: templates.partials,
@@ -25,5 +25,13 @@ export async function renderInvoice(open: OpenBook, invoice: IssuedInvoice): Pro
     created: invoice.issued,
     identity: sha256(JSON.stringify(invoice)),
   });
-  return result.pdf;
+}
+
+/**
+ * The PDF of an invoice or credit note.
+ * @param open the open book
+ * @param invoice the numbered document
+ */
+export async function renderInvoice(open: OpenBook, invoice: IssuedInvoice): Promise<Uint8Array> {
+  return (await typesetInvoice(open, invoice)).pdf;
 }

@@ -1,0 +1,38 @@
+import { rmSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { examineJob } from '../../src/commands/examine-job.ts';
+import { renderHandover } from '../../src/commands/render-handover.ts';
+import { typesetInvoice } from '../../src/commands/render-invoice.ts';
+import { readJob } from '../../src/storage/jobs.ts';
+import { creditNoteFor } from './credit-note-for.ts';
+import { finishedSampleDay } from './finished-sample-day.ts';
+
+const golden = (name: string) => path.join(import.meta.dirname, `${name}.txt`);
+let day: Awaited<ReturnType<typeof finishedSampleDay>>;
+
+beforeAll(async () => {
+  day = await finishedSampleDay();
+});
+afterAll(() => rmSync(day.folder, { recursive: true, force: true }));
+
+describe('what the pages of the sample day say', () => {
+  test.each(['KX4D', 'M2WB', 'P9HC', 'ZV3E', '7QTR'])('the handover sheet of %s', async (code) => {
+    const id = `2026-11-24-${code}`;
+    const sheet = await renderHandover(day.book, await examineJob(day.book, await readJob(day.book, id)));
+    await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden(`${id}-handover`));
+  });
+
+  test.each(['INV-0001', 'INV-0002', 'INV-0003', 'INV-0004'])('the invoice %s', async (number) => {
+    const invoice = day.invoices.find((each) => each.number === number);
+    if (invoice === undefined) throw new Error(`no invoice ${number}`);
+    await expect(`${(await typesetInvoice(day.book, invoice)).text}\n`).toMatchFileSnapshot(golden(number));
+  });
+
+  test('a credit note for the waiting on the first invoice', async () => {
+    const invoice = day.invoices[0];
+    if (invoice === undefined) throw new Error('no invoice');
+    const credit = creditNoteFor(invoice, [2], '2026-11-26', 'waiting was not agreed');
+    await expect(`${(await typesetInvoice(day.book, credit)).text}\n`).toMatchFileSnapshot(golden('CRN-0001'));
+  });
+});
