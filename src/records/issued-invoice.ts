@@ -97,6 +97,8 @@ export const issuedInvoice = z.strictObject({
     taxMinorUnits: minorUnits,
     grossMinorUnits: minorUnits,
     paidMinorUnits: minorUnits,
+    /** BT-114, absent for 0: due = gross - paid + rounding; what is owed at issue is due + paid */
+    roundingMinorUnits: minorUnits.optional(),
     dueMinorUnits: minorUnits,
   }),
   payment: z.strictObject({
@@ -112,7 +114,16 @@ export const issuedInvoice = z.strictObject({
     lateInterest: line.optional(),
     terms: paragraph.optional(),
   }),
-  /** credit notes: which invoice, which of its lines, why */
-  corrects: z.strictObject({ number: line, issued: date, lines: z.array(z.int()), because: line }).optional(),
+  /** credit notes: which invoice, which of its lines (one for each line of the credit note, in its order), why */
+  corrects: z
+    .strictObject({
+      number: line,
+      issued: date,
+      lines: z.array(z.int()),
+      /** for each of `lines`, how much of its quantity is credited; "0" where it is credited by amount */
+      quantities: z.array(decimal).optional(),
+      because: line,
+    })
+    .optional(),
 });
 export type IssuedInvoice = z.infer<typeof issuedInvoice>;
