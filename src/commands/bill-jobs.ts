@@ -5,14 +5,15 @@ import { Problem } from '../problem.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
 import type { Payer } from '../records/payer.ts';
-import { completeUnfinished } from '../storage/complete-unfinished.ts';
+import { changeBook } from '../storage/change-book.ts';
+import { unfinishedNumbers } from '../storage/complete-unfinished.ts';
 import { issueDocument } from '../storage/issue-document.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay, readJob } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTrip } from '../storage/trips.ts';
 import type { World } from './command.ts';
-import { renderInvoice } from './render-invoice.ts';
+import { drawFiles } from './draw-files.ts';
 
 function payerOf(book: OpenBook, job: Job): Payer {
   const id = job.identity.payer;
@@ -89,16 +90,29 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
 }
 
 /**
- * Issues one invoice: number, record, PDF and ledger entry, all or nothing; a job already billed is not billed again.
+ * Issues one invoice: number, record, files and ledger entry, all or nothing.
+ * A job already billed is left out: whether it is, is looked up while no other process can issue.
  * @param book the open book
  * @param jobs jobs of one payer
  * @param issued the day of issue
  * @param world the outside world
+ * @returns the invoice, or null when all of the jobs are billed already
  */
 export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: string, world: World) {
-  await completeUnfinished(book, world.now(), (numbered) => renderInvoice(book, numbered));
-  const already = jobs.map((job) => issuedForJob(book, job.id)).find((each) => each !== null);
-  if (already !== undefined && already !== null) return already;
-  const draft = await draftInvoice(book, jobs, issued);
-  return issueDocument(book, { draft, now: world.now(), render: (numbered) => renderInvoice(book, numbered) });
+  return changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) => {
+    const unbilled = jobs.filter((job) => issuedForJob(book, job.id) === null);
+    if (unbilled.length === 0) return null;
+    const draft = await draftInvoice(book, unbilled, issued);
+    return issueDocument(changing, { draft, van: world.van ?? null });
+  });
+}
+
+/**
+ * Finishes a document that a stop left between its number and the ledger, if there is one.
+ * @param book the open book
+ * @param world the outside world
+ */
+export async function finishInterrupted(book: OpenBook, world: World): Promise<void> {
+  if (unfinishedNumbers(book).length > 0)
+    await changeBook(book, { now: world.now(), draw: drawFiles(book) }, async () => undefined);
 }

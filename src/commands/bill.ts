@@ -2,7 +2,7 @@ import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
-import { billJobs, draftInvoice, invoiceGroups } from './bill-jobs.ts';
+import { billJobs, draftInvoice, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
 import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
 import { examineJob } from './examine-job.ts';
@@ -37,6 +37,7 @@ export const bill: Command = {
     const today = world.today(book.book.timeZone);
     const day = typeof call.options.day === 'string' ? call.options.day : today;
     const per = call.options.per === 'payer' || call.options.per === 'vehicle' ? call.options.per : null;
+    if (call.options.draft !== true) await finishInterrupted(book, world);
     const ready = [];
     let stopped = 0;
     for (const job of await chosenJobs(book, call.words, day)) {
@@ -64,6 +65,10 @@ export const bill: Command = {
         continue;
       }
       const issued = await billJobs(book, jobs, today, world);
+      if (issued === null) {
+        world.tell(`${jobs.map((job) => job.id).join(', ')}: billed meanwhile by another keyout.`);
+        continue;
+      }
       made.push(issued.invoice);
       if (!world.json)
         world.say(

@@ -12,6 +12,8 @@ export type World = {
   readonly now: () => string;
   /** folder that `--book` and KEYOUT_BOOK led to; the commands open it themselves */
   readonly bookFolder: string;
+  /** the van that issues with a number series of its own (`--van`, KEYOUT_VAN), or null */
+  readonly van?: string | null;
   readonly json: boolean;
   /** false with --no-input or without a terminal */
   readonly mayAsk: boolean;

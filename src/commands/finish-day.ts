@@ -5,7 +5,7 @@ import type { Finding } from '../rules/rule.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { billJobs, invoiceGroups } from './bill-jobs.ts';
+import { billJobs, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
 import type { World } from './command.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
@@ -59,6 +59,7 @@ export async function finishDay(book: OpenBook, day: CalendarDate, world: World)
   const sound = examinedJobs.filter((examined) => examined.open.length === 0);
   const sheets = new Map<string, string>();
   for (const examined of sound) sheets.set(examined.job.id, await handOverJob(book, examined, world));
+  await finishInterrupted(book, world);
   const unbilled: Job[] = [];
   for (const examined of sound) if ((await issuedForJob(book, examined.job.id)) === null) unbilled.push(examined.job);
   for (const jobs of invoiceGroups(book, unbilled, null)) await billJobs(book, jobs, day, world);

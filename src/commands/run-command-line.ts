@@ -9,6 +9,7 @@ const sharedOptions: Readonly<Record<string, CommandOption>> = {
   json: { type: 'boolean', help: 'one JSON document on stdout' },
   'no-input': { type: 'boolean', help: 'never ask; fail instead' },
   today: { type: 'string', takes: 'DATE', help: 'take this day for today' },
+  van: { type: 'string', takes: 'NAME', help: 'issue in the number series of this van (default: KEYOUT_VAN)' },
   help: { type: 'boolean', short: 'h', help: 'this text' },
   debug: { type: 'boolean', help: 'show the stack of a program error' },
 };
@@ -96,6 +97,7 @@ async function worldOf(call: Call): Promise<World> {
       environment: process.env,
       currentFolder: process.cwd(),
     }),
+    van: typeof call.options.van === 'string' ? call.options.van : process.env.KEYOUT_VAN || null,
     json: call.options.json === true,
     mayAsk: call.options['no-input'] !== true && process.stdin.isTTY === true && process.stdout.isTTY === true,
     columns: process.stderr.columns ?? 80,

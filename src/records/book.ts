@@ -56,7 +56,32 @@ const series = z.strictObject({
   digits: z.int().min(1).max(10).default(4),
   /** true: numbers begin at 1 each year and carry the year (INV-2026-0001) */
   yearly: z.boolean().default(false),
+  /** the first number of the series, where a business goes on from its earlier books */
+  start: z.int().min(1).max(999_999_999).default(1),
 });
+/** A number series. */
+export type NumberSeries = z.infer<typeof series>;
+
+const numbering = z
+  .strictObject({
+    invoice: series,
+    creditNote: series,
+    /** vans that issue on their own, each with a series that no other uses: two machines that cannot see each other never share a number */
+    vans: z.array(z.strictObject({ id: slug, invoice: series, creditNote: series })).default([]),
+  })
+  .superRefine((given, context) => {
+    const all = [given, ...given.vans].flatMap((each) => [each.invoice, each.creditNote]);
+    for (const [index, one] of all.entries())
+      for (const [place, other] of all.entries()) {
+        const sameOwner = Math.trunc(index / 2) === Math.trunc(place / 2);
+        if (index === place || (sameOwner && JSON.stringify(one) === JSON.stringify(other))) continue;
+        if (other.prefix.startsWith(one.prefix) && /^[\d-]*$/.test(other.prefix.slice(one.prefix.length)))
+          context.addIssue({
+            code: 'custom',
+            message: `has two series whose numbers could be the same: prefixes "${one.prefix}" and "${other.prefix}"`,
+          });
+      }
+  });
 
 /** The business: asked once, changed any time. */
 export const book = z.strictObject({
@@ -107,7 +132,7 @@ export const book = z.strictObject({
     /** which code each kind of line has; `default` for those not named */
     lines: z.partialRecord(z.union([lineKind, z.literal('default')]), slug).default({}),
   }),
-  numbering: z.strictObject({ invoice: series, creditNote: series }),
+  numbering,
   payment: z.strictObject({
     termsDays: z.int().min(0).max(365).default(30),
     accountName: line.optional(),

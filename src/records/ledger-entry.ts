@@ -15,12 +15,16 @@ const chained = {
   day: date,
 };
 
+/** The place of a number in its series: what stands before the counting digits, and the count. */
+const place = z.strictObject({ stem: line, place: z.int().min(1) }).optional();
+
 /** One line of ledger.jsonl. */
 export const ledgerEntry = z.discriminatedUnion('event', [
   z.strictObject({
     event: z.literal('issued'),
     ...chained,
     number: line,
+    series: place,
     jobs: z.array(jobId),
     payer: line,
     grossMinorUnits: price,
@@ -30,6 +34,7 @@ export const ledgerEntry = z.discriminatedUnion('event', [
     event: z.literal('credited'),
     ...chained,
     number: line,
+    series: place,
     invoice: line,
     grossMinorUnits: price,
     files,
@@ -49,3 +54,7 @@ export const ledgerEntry = z.discriminatedUnion('event', [
   z.strictObject({ event: z.literal('signed'), ...chained, job: jobId, answer: line, digest: sha256, files }),
 ]);
 export type LedgerEntry = z.infer<typeof ledgerEntry>;
+
+/** How many lines the ledger has, and the digest of the last: no later line guards the last one. */
+export const ledgerHead = z.strictObject({ lines: z.int().min(1), last: sha256 });
+export type LedgerHead = z.infer<typeof ledgerHead>;

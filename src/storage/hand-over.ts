@@ -27,7 +27,8 @@ export function recordHandedOver(
   const sheetDigest = sha256(sheet.pdf);
   if (!existsSync(file) || sha256(readFileSync(file)) !== sheetDigest) writeAtomically(file, sheet.pdf);
   const last = readLedger(open).findLast((entry) => entry.event === 'handed over' && entry.job === sheet.job.id);
-  if (last === undefined || last.event !== 'handed over' || last.digest !== sheet.digest) {
+  const known = last?.event === 'handed over' && last.digest === sheet.digest;
+  if (!known || !last.files.some((each) => each.path === place && each.sha256 === sheetDigest)) {
     appendLedger(open, {
       event: 'handed over',
       written: sheet.now,

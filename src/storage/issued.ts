@@ -1,7 +1,9 @@
 import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { type IssuedInvoice, issuedInvoice } from '../records/issued-invoice.ts';
+import type { LedgerEntry } from '../records/ledger-entry.ts';
 import { readRecord } from '../records/read-record.ts';
+import { readLedger } from './ledger.ts';
 import type { OpenBook } from './open-book.ts';
 import { readJson } from './read-json.ts';
 
@@ -18,6 +20,13 @@ export function issuedFolder(invoice: Pick<IssuedInvoice, 'number' | 'issued'>):
   return path.join('issued', invoice.issued.slice(0, 4), invoice.number);
 }
 
+function readDocument(open: OpenBook, folder: string): IssuedDocument {
+  const recordPath = path.join(folder, 'invoice.json');
+  const file = path.join(open.folder, recordPath);
+  const invoice = readRecord(issuedInvoice, readJson(file), file);
+  return { number: invoice.number, invoice, recordPath, pdfPath: path.join(folder, 'invoice.pdf') };
+}
+
 /**
  * Every issued document, in the order of their numbers.
  * @param open the open book
@@ -29,35 +38,46 @@ export function readIssued(open: OpenBook): readonly IssuedDocument[] {
     .filter((year) => /^\d{4}$/.test(year))
     .flatMap((year) => readdirSync(path.join(root, year)).map((number) => path.join('issued', year, number)))
     .filter((folder) => existsSync(path.join(open.folder, folder, 'invoice.json')))
-    .map((folder) => {
-      const recordPath = path.join(folder, 'invoice.json');
-      const file = path.join(open.folder, recordPath);
-      const invoice = readRecord(issuedInvoice, readJson(file), file);
-      return { number: invoice.number, invoice, recordPath, pdfPath: path.join(folder, 'invoice.pdf') };
-    })
+    .map((folder) => readDocument(open, folder))
     .sort((one, other) => (one.number < other.number ? -1 : 1));
+}
+
+/**
+ * One issued document by its number, or null.
+ * @param open the open book
+ * @param number the number, in any case of letters
+ */
+export function findIssued(open: OpenBook, number: string): IssuedDocument | null {
+  const entry = readLedger(open).find(
+    (each) =>
+      (each.event === 'issued' || each.event === 'credited') && each.number.toUpperCase() === number.toUpperCase(),
+  );
+  return entry !== undefined && (entry.event === 'issued' || entry.event === 'credited')
+    ? readDocument(open, issuedFolder({ number: entry.number, issued: entry.day }))
+    : null;
 }
 
 /** The invoice on which a job was billed, or null; an invoice credited whole frees its jobs. */
 export function issuedForJob(open: OpenBook, job: string): IssuedDocument | null {
-  const all = readIssued(open);
-  const creditedWhole = new Set(
-    all
-      .flatMap(({ invoice }) =>
-        invoice.type === 'credit note' && invoice.corrects !== undefined ? [invoice.corrects] : [],
-      )
-      .filter((corrects) => {
-        const original = all.find((each) => each.number === corrects.number)?.invoice;
-        return original?.lines.every((line) => corrects.lines.includes(line.number));
-      })
-      .map((corrects) => corrects.number),
+  const entries = readLedger(open);
+  const credited = (number: string) => entries.filter((each) => each.event === 'credited' && each.invoice === number);
+  const entry = entries.find(
+    (each) =>
+      each.event === 'issued' &&
+      each.jobs.includes(job) &&
+      !isCreditedWhole(each.grossMinorUnits, credited(each.number)),
   );
-  return (
-    all.find(
-      ({ invoice }) =>
-        invoice.type === 'invoice' &&
-        !creditedWhole.has(invoice.number) &&
-        invoice.vehicles.some((vehicle) => vehicle.job === job),
-    ) ?? null
-  );
+  return entry?.event === 'issued'
+    ? readDocument(open, issuedFolder({ number: entry.number, issued: entry.day }))
+    : null;
+}
+
+/**
+ * Whether credit notes take back all of an invoice; one of nothing is taken back by any credit note.
+ * @param grossMinorUnits the invoice's gross amount
+ * @param credits ledger entries of the credit notes that correct it
+ */
+export function isCreditedWhole(grossMinorUnits: number, credits: readonly LedgerEntry[]): boolean {
+  const sum = credits.reduce((all, each) => all + (each.event === 'credited' ? each.grossMinorUnits : 0), 0);
+  return credits.length > 0 && sum >= grossMinorUnits;
 }

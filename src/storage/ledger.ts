@@ -1,10 +1,12 @@
 import { closeSync, existsSync, fsyncSync, openSync, readFileSync, truncateSync, writeSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
-import { type LedgerEntry, ledgerEntry } from '../records/ledger-entry.ts';
+import { type LedgerEntry, type LedgerHead, ledgerEntry } from '../records/ledger-entry.ts';
 import { readRecord } from '../records/read-record.ts';
+import type { Damage } from './damage.ts';
 import { sha256 } from './digest.ts';
 import { fileProblem } from './file-problem.ts';
+import { firstPrevious, headDamage, readHead, writeHead } from './ledger-head.ts';
 import type { OpenBook } from './open-book.ts';
 import { withLock } from './with-lock.ts';
 
@@ -12,18 +14,69 @@ type Unchained<Entry> = Entry extends LedgerEntry ? Omit<Entry, 'sequence' | 'pr
 /** An entry before it is chained to the ledger. */
 export type NewLedgerEntry = Unchained<LedgerEntry>;
 
-const firstPrevious = '0'.repeat(64);
 const ledgerFile = (open: OpenBook) => path.join(open.folder, 'ledger.jsonl');
+const readingTurnsMax = 50;
 
-function ledgerLines(open: OpenBook): readonly string[] {
+// what follows the last line end was cut by a stop while it was written: it was never entered
+function wholeLines(open: OpenBook): readonly string[] {
   const file = ledgerFile(open);
   if (!existsSync(file)) return [];
   try {
-    return readFileSync(file, 'utf8')
-      .split('\n')
-      .filter((line) => line !== '');
+    return readFileSync(file, 'utf8').split('\n').slice(0, -1);
   } catch (error) {
     throw fileProblem(error, file);
+  }
+}
+
+// a head that stood still while the lines were read belongs to them
+function linesWithHead(open: OpenBook): { readonly lines: readonly string[]; readonly head: LedgerHead | null } {
+  let head = readHead(open);
+  for (let turn = 0; ; turn += 1) {
+    const lines = wholeLines(open);
+    const after = readHead(open);
+    if (after?.last === head?.last || turn === readingTurnsMax) return { lines, head: after };
+    head = after;
+  }
+}
+
+/**
+ * Every entry that can be read, and each place where the ledger is not as it was written.
+ * @param open the open book
+ */
+export function inspectLedger(open: OpenBook): {
+  readonly entries: readonly LedgerEntry[];
+  readonly broken: readonly Damage[];
+} {
+  const { lines, head } = linesWithHead(open);
+  const entries: LedgerEntry[] = [];
+  const broken: Damage[] = [];
+  let previous = firstPrevious;
+  for (const [index, line] of lines.entries()) {
+    const where = `${ledgerFile(open)}, line ${index + 1}`;
+    try {
+      const entry = readRecord(ledgerEntry, parsed(line, where), where);
+      if (entry.previous !== previous || entry.sequence !== index + 1)
+        broken.push({
+          where,
+          what: 'The chain is broken here: this line or the one before it was altered, added or removed.',
+          whatToDo: 'Put the ledger back from a copy.',
+        });
+      entries.push(entry);
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      broken.push({ where: error.where, what: error.what, whatToDo: error.whatToDo });
+    }
+    previous = sha256(line);
+  }
+  const atHead = broken.length > 0 ? null : headDamage(open, lines, head);
+  return { entries, broken: atHead === null ? broken : [...broken, atHead] };
+}
+
+function parsed(line: string, where: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    throw new Problem('The line is not valid JSON.', where, 'Put the ledger back from a copy: it was altered or cut.');
   }
 }
 
@@ -33,38 +86,17 @@ function ledgerLines(open: OpenBook): readonly string[] {
  * @throws Problem naming the line that cannot be read or whose chain is broken
  */
 export function readLedger(open: OpenBook): readonly LedgerEntry[] {
-  let previous = firstPrevious;
-  return ledgerLines(open).map((line, index) => {
-    const where = `${ledgerFile(open)}, line ${index + 1}`;
-    let value: unknown;
-    try {
-      value = JSON.parse(line);
-    } catch {
-      throw new Problem(
-        'The line is not valid JSON.',
-        where,
-        'Put the ledger back from a copy: it was altered or cut.',
-        1,
-      );
-    }
-    const entry = readRecord(ledgerEntry, value, where);
-    if (entry.previous !== previous || entry.sequence !== index + 1) {
-      throw new Problem(
-        'The chain is broken here: a line before it was altered, added or removed.',
-        where,
-        'Put the ledger back from a copy.',
-        1,
-      );
-    }
-    previous = sha256(line);
-    return entry;
-  });
+  const { entries, broken } = inspectLedger(open);
+  const first = broken[0];
+  if (first !== undefined) throw new Problem(first.what, first.where, first.whatToDo, 1);
+  return entries;
 }
 
 /**
  * Adds one entry at the end of the ledger, flushed to the disk.
  * @param open the open book
  * @param entry the entry, not yet chained
+ * @throws Problem when the ledger does not end as its head says: damage is never written over
  */
 export function appendLedger(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
   try {
@@ -75,25 +107,31 @@ export function appendLedger(open: OpenBook, entry: NewLedgerEntry): LedgerEntry
 }
 
 function appendLocked(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
+  const lines = wholeLines(open);
+  const head = readHead(open);
+  const damage = headDamage(open, lines, head);
+  if (damage !== null) throw new Problem(damage.what, damage.where, damage.whatToDo, 1);
   dropTornLine(ledgerFile(open));
-  const lines = ledgerLines(open);
   const last = lines.at(-1);
+  // else a second stop in a row would leave the head two lines behind
+  if (last !== undefined && head?.lines !== lines.length) writeHead(open, { lines: lines.length, last: sha256(last) });
   const chained = {
     ...entry,
     sequence: lines.length + 1,
     previous: last === undefined ? firstPrevious : sha256(last),
   } as LedgerEntry;
+  const line = JSON.stringify(chained);
   const handle = openSync(ledgerFile(open), 'a');
   try {
-    writeSync(handle, `${JSON.stringify(chained)}\n`);
+    writeSync(handle, `${line}\n`);
     fsyncSync(handle);
   } finally {
     closeSync(handle);
   }
+  writeHead(open, { lines: lines.length + 1, last: sha256(line) });
   return chained;
 }
 
-// a line without its end was cut by a stop while it was written: what it spoke of is entered again
 function dropTornLine(file: string): void {
   if (!existsSync(file)) return;
   const text = readFileSync(file, 'utf8');

@@ -1,10 +1,20 @@
-import { closeSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs';
+import { linkSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { hostname, uptime } from 'node:os';
+import { setTimeout as pause } from 'node:timers/promises';
 import { Problem } from '../problem.ts';
 
 const waitMilliseconds = 10;
-const patienceMilliseconds = 20_000;
+const patienceMilliseconds = 60_000;
+/** clocks and the reported running time of a machine may differ by this much */
+const bootSlackMilliseconds = 60_000;
 
-function isAlive(processNumber: number): boolean {
+type Owner = { readonly process: number; readonly host: string; readonly since: number };
+
+/**
+ * Whether a process of this machine is still running.
+ * @param processNumber the process's number
+ */
+export function isAlive(processNumber: number): boolean {
   try {
     process.kill(processNumber, 0);
     return true;
@@ -14,29 +24,15 @@ function isAlive(processNumber: number): boolean {
 }
 
 /**
- * Does something while no other process of this machine does it; a lock whose owner died is taken over.
+ * Does something while no other process does it; a lock whose owner died is taken over.
  * @param file the lock file
  * @param action what to do, at once
- * @throws Problem when the lock is not free within twenty seconds
+ * @throws Problem when the lock is not free within a minute
  */
 export function withLock<Result>(file: string, action: () => Result): Result {
-  for (let waited = 0; ; waited += waitMilliseconds) {
-    try {
-      const handle = openSync(file, 'wx');
-      writeSync(handle, String(process.pid));
-      closeSync(handle);
-      break;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      takeOverDead(file);
-      if (waited > patienceMilliseconds)
-        throw new Problem(
-          'Another keyout is writing the ledger.',
-          file,
-          'Wait for it to end; if none runs, delete that file.',
-        );
-      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, waitMilliseconds);
-    }
+  for (let waited = 0; !claim(file); waited += waitMilliseconds) {
+    giveUpAfter(waited, file);
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, waitMilliseconds);
   }
   try {
     return action();
@@ -45,12 +41,80 @@ export function withLock<Result>(file: string, action: () => Result): Result {
   }
 }
 
-function takeOverDead(file: string): void {
+/**
+ * The same for an action that takes its time; others of the same process wait for it too.
+ * @param file the lock file
+ * @param action what to do
+ * @throws Problem when the lock is not free within a minute
+ */
+export async function withLockHeld<Result>(file: string, action: () => Promise<Result>): Promise<Result> {
+  for (let waited = 0; !claim(file); waited += waitMilliseconds) {
+    giveUpAfter(waited, file);
+    await pause(waitMilliseconds);
+  }
   try {
-    const owner = Number(readFileSync(file, 'utf8'));
-    // an empty file is a lock just being written
-    if (owner > 0 && !isAlive(owner)) rmSync(file, { force: true });
+    return await action();
+  } finally {
+    rmSync(file, { force: true });
+  }
+}
+
+function giveUpAfter(waited: number, file: string): void {
+  if (waited > patienceMilliseconds)
+    throw new Problem(
+      'Another keyout is writing in this book.',
+      file,
+      'Wait for it to end; if none runs on any machine that shares the book, delete that file.',
+      1,
+    );
+}
+
+// the lock appears whole (link of a written file): a lock without its owner's name could never be taken over
+function claim(file: string): boolean {
+  const temporary = `${file}.${process.pid}.temporary`;
+  const owner: Owner = { process: process.pid, host: hostname(), since: Date.now() };
+  writeFileSync(temporary, JSON.stringify(owner));
+  try {
+    linkSync(temporary, file);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+    if (isOwnerDead(file)) breakLock(file);
+    return false;
+  } finally {
+    rmSync(temporary, { force: true });
+  }
+}
+
+function isOwnerDead(file: string): boolean {
+  let owner: Partial<Owner>;
+  try {
+    owner = JSON.parse(readFileSync(file, 'utf8')) as Partial<Owner>;
   } catch {
-    // it was freed in between
+    return false;
+  }
+  const { process: number, host, since } = owner;
+  if (typeof number !== 'number' || host !== hostname()) return false;
+  const booted = Date.now() - uptime() * 1000 - bootSlackMilliseconds;
+  return !isAlive(number) || (typeof since === 'number' && since < booted);
+}
+
+// Only who holds the breaker may remove a dead lock, and looks again first: else the second of two
+// waiters would remove the lock that the first has just taken.
+function breakLock(file: string): void {
+  const breaker = `${file}.breaker`;
+  try {
+    writeFileSync(breaker, JSON.stringify({ process: process.pid, host: hostname(), since: Date.now() }), {
+      flag: 'wx',
+    });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+    if (isOwnerDead(breaker)) rmSync(breaker, { force: true });
+    return;
+  }
+  try {
+    if (isOwnerDead(file)) rmSync(file, { force: true });
+  } finally {
+    rmSync(breaker, { force: true });
   }
 }

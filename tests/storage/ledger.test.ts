@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { appendLedger, type NewLedgerEntry, readLedger } from '../../src/storage/ledger.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 import { verifyBook } from '../../src/storage/verify-book.ts';
@@ -53,10 +53,56 @@ describe('the ledger', () => {
   });
 });
 
+describe('the end of the ledger', () => {
+  const written = (lines: number) => {
+    const book = openBook(sampleBook());
+    for (let turn = 0; turn < lines; turn += 1) appendLedger(book, entry);
+    return { book, file: path.join(book.folder, 'ledger.jsonl'), head: path.join(book.folder, 'ledger-head.json') };
+  };
+
+  test('a stop between line and head is made good by the next entry, also twice in a row', () => {
+    const { book, head } = written(1);
+    for (let turn = 0; turn < 2; turn += 1) {
+      const before = readFileSync(head, 'utf8');
+      appendLedger(book, entry);
+      writeFileSync(head, before);
+      appendLedger(book, entry);
+    }
+    expect(readLedger(book)).toHaveLength(5);
+    expect(verifyBook(book)).toEqual([]);
+  });
+
+  test.each<[string, (file: string, head: string) => void, RegExp]>([
+    [
+      'the last line altered',
+      (file) => {
+        const text = readFileSync(file, 'utf8');
+        const at = text.lastIndexOf('"day":"2026-11-24"');
+        writeFileSync(file, `${text.slice(0, at)}"day":"2026-11-23"${text.slice(at + 18)}`);
+      },
+      /line 3/,
+    ],
+    [
+      'the last line cut off',
+      (file) => writeFileSync(file, `${readFileSync(file, 'utf8').split('\n').slice(0, 2).join('\n')}\n`),
+      /ledger\.jsonl/,
+    ],
+    ['the whole ledger removed', (file) => rmSync(file), /ledger\.jsonl/],
+    ['the head removed', (_, head) => rmSync(head), /ledger-head\.json/],
+  ])('%s is seen, and nothing is written over it', (_, change, where) => {
+    const { book, file, head } = written(3);
+    change(file, head);
+    expect(verifyBook(book).map((each) => each.where)).toEqual([expect.stringMatching(where)]);
+    expect(() => appendLedger(book, entry)).toThrow(/copy/);
+  });
+});
+
 describe('keyout verify', () => {
+  const finished = path.join(root, 'finished');
+  beforeAll(() => runKeyout(['demo', finished], root));
   const damaged = (change: (folder: string) => void) => {
     const folder = path.join(mkdtempSync(path.join(root, 'verify-')), 'book');
-    runKeyout(['demo', folder], root);
+    cpSync(finished, folder, { recursive: true });
     change(folder);
     return verifyBook(openBook(folder));
   };
@@ -73,6 +119,31 @@ describe('keyout verify', () => {
       'an extra file',
       (folder) => writeFileSync(path.join(folder, 'issued/2026/INV-0002/extra.txt'), ''),
       'issued/2026/INV-0002/extra.txt',
+    ],
+    [
+      'an altered record behind a number',
+      (folder) => appendFileSync(path.join(folder, 'issued/numbers/INV-0003.json'), ' '),
+      'issued/numbers/INV-0003.json',
+    ],
+    [
+      'a missing record behind a number',
+      (folder) => rmSync(path.join(folder, 'issued/numbers/INV-0003.json')),
+      'issued/numbers/INV-0003.json',
+    ],
+    [
+      'an extra file among the numbers',
+      (folder) => writeFileSync(path.join(folder, 'issued/numbers/INV-0009.json'), '{}'),
+      'issued/numbers/INV-0009.json',
+    ],
+    [
+      'an altered handover sheet',
+      (folder) => appendFileSync(path.join(folder, 'out/2026-11-24/2026-11-24-KX4D-handover.pdf'), ' '),
+      'out/2026-11-24/2026-11-24-KX4D-handover.pdf',
+    ],
+    [
+      'a missing handover sheet',
+      (folder) => rmSync(path.join(folder, 'out/2026-11-24/2026-11-24-KX4D-handover.pdf')),
+      'out/2026-11-24/2026-11-24-KX4D-handover.pdf',
     ],
     [
       'a changed ledger line',
