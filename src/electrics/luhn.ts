@@ -1,6 +1,6 @@
 /**
  * Whether the last digit is the Luhn check digit of the others.
- * Source: ISO/IEC 7812-1 annex B; used for the IMEI by 3GPP TS 23.003 annex B.
+ * Source: ISO/IEC 7812-1 annex B; used for the IMEI by 3GPP TS 23.003 annex B and for the ICCID by ITU-T E.118.
  * @param digits digits only
  */
 export function hasLuhnDigit(digits: string): boolean {
