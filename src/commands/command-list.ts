@@ -26,6 +26,12 @@ export const commandList: readonly {
     load: async () => (await import('./handover.ts')).handover,
   },
   {
+    name: 'sign',
+    words: 'JOB',
+    summary: 'the customer signs on a touch screen, or a scan is filed',
+    load: async () => (await import('./sign.ts')).sign,
+  },
+  {
     name: 'bill',
     words: '[JOB…]',
     summary: 'issue invoices, one a vehicle or one a payer',

@@ -105,7 +105,8 @@ const photograph = z.strictObject({
 /** A drawn stroke: x and y pairs in hundredths of a millimetre. */
 const stroke = z.array(z.int().min(0).max(100_000)).min(2).max(4000);
 
-const signature = z.strictObject({
+/** What the customer answered to the sheet, or why nobody could. */
+export const signature = z.strictObject({
   answer: z.enum(['accepts', 'accepts with remark', 'refuses', 'not available']),
   name: line.optional(),
   signedAt: localTime.optional(),
@@ -114,6 +115,11 @@ const signature = z.strictObject({
   noSignatureBecause: line.optional(),
   /** SHA-256 of exactly what was shown to the signer */
   digest: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .optional(),
+  /** SHA-256 of what the record said when it was signed, without signature and prices: another one voids the signature */
+  record: z
     .string()
     .regex(/^[0-9a-f]{64}$/)
     .optional(),
@@ -161,5 +167,6 @@ export const job = z.strictObject({
   interview: z.strictObject({ answered: z.array(z.string().max(100)).max(2000) }).optional(),
 });
 export type Job = z.infer<typeof job>;
+export type Signature = z.infer<typeof signature>;
 /** A job as a person may write it: defaults left out. */
 export type JobInput = z.input<typeof job>;

@@ -50,7 +50,15 @@ export const ledgerEntry = z.discriminatedUnion('event', [
     allocations: z.array(z.strictObject({ invoice: line, amountMinorUnits: price })),
     files,
   }),
-  z.strictObject({ event: z.literal('handed over'), ...chained, job: jobId, digest: sha256, files }),
+  z.strictObject({
+    event: z.literal('handed over'),
+    ...chained,
+    job: jobId,
+    digest: sha256,
+    /** digest of what a signature on this sheet would stand for */
+    record: sha256.optional(),
+    files,
+  }),
   z.strictObject({ event: z.literal('signed'), ...chained, job: jobId, answer: line, digest: sha256, files }),
 ]);
 export type LedgerEntry = z.infer<typeof ledgerEntry>;

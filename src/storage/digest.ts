@@ -22,3 +22,21 @@ export function recordDigest(job: Job): string {
   const { interview: _interview, $schema: _schema, ...rest } = job;
   return sha256(JSON.stringify(sorted(rest)));
 }
+
+/**
+ * The digest of what a signature stands for: all that the sheet can show. The signature itself, and what only the
+ * invoice uses (trip, hours, parts, discount, money taken), do not count.
+ */
+export function signedRecordDigest(job: Job): string {
+  const {
+    signature: _signature,
+    trip: _trip,
+    labour: _labour,
+    parts: _parts,
+    discountPercent: _discountPercent,
+    discountBecause: _discountBecause,
+    depositMinorUnits: _depositMinorUnits,
+    ...shown
+  } = job;
+  return recordDigest(shown);
+}

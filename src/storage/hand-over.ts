@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Job } from '../records/job.ts';
-import { sha256 } from './digest.ts';
+import { sha256, signedRecordDigest } from './digest.ts';
 import { appendLedger, readLedger } from './ledger.ts';
 import type { OpenBook } from './open-book.ts';
 import { writeAtomically } from './write-atomically.ts';
@@ -35,6 +35,7 @@ export function recordHandedOver(
       day: sheet.day,
       job: sheet.job.id,
       digest: sheet.digest,
+      record: signedRecordDigest(sheet.job),
       files: [{ path: place, sha256: sheetDigest }],
     });
   }
