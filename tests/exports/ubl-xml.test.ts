@@ -1,0 +1,206 @@
+import { Decimal } from 'decimal.js';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { ublXml } from '../../src/exports/ubl-xml.ts';
+import { allDocuments, exampleDocument, publishedExamples, variants } from './document-variants.ts';
+import { elementsAt, everyElement, type ReadElement, readXml, textAt } from './read-xml.ts';
+import { sampleCredit, sampleDocument } from './sample-documents.ts';
+import { ublElementOrder } from './ubl-element-order.ts';
+
+const read = (name: string) => readXml(ublXml(variants[name] ?? sampleDocument({})));
+const number = (element: ReadElement, path: string) => new Decimal(textAt(element, path) || '0');
+const sum = (numbers: readonly Decimal[]) => numbers.reduce((all, each) => all.plus(each), new Decimal(0));
+
+/** Naive second calculation of every sum of a file from its quantities, prices and rates (EN 16931-1, BR-CO-10 to BR-CO-17). */
+function rederive(root: ReadElement, digits: number): void {
+  const round = (value: Decimal) => value.toDecimalPlaces(digits, Decimal.ROUND_HALF_UP);
+  const moved = (element: ReadElement, charge: boolean) =>
+    elementsAt(element, 'cac:AllowanceCharge')
+      .filter((each) => textAt(each, 'cbc:ChargeIndicator') === String(charge))
+      .map((each) => ({
+        amount: number(each, 'cbc:Amount'),
+        key: `${textAt(each, 'cac:TaxCategory/cbc:ID')} ${textAt(each, 'cac:TaxCategory/cbc:Percent')}`,
+      }));
+  const amounts = (each: readonly { readonly amount: Decimal }[]) => sum(each.map(({ amount }) => amount));
+  const lines = root.children.filter((child) => /^cac:(Invoice|CreditNote)Line$/.test(child.name));
+  const nets = lines.map((line) => {
+    const quantity = number(line, 'cbc:InvoicedQuantity').plus(number(line, 'cbc:CreditedQuantity'));
+    const base = textAt(line, 'cac:Price/cbc:BaseQuantity') || '1';
+    const net = round(quantity.times(number(line, 'cac:Price/cbc:PriceAmount')).div(base))
+      .plus(amounts(moved(line, true)))
+      .minus(amounts(moved(line, false)));
+    expect(textAt(line, 'cbc:LineExtensionAmount')).toBe(net.toFixed(digits));
+    expect(number(line, 'cac:Price/cbc:PriceAmount').isNegative()).toBe(false);
+    const tax = 'cac:Item/cac:ClassifiedTaxCategory';
+    return { amount: net, key: `${textAt(line, `${tax}/cbc:ID`)} ${textAt(line, `${tax}/cbc:Percent`)}` };
+  });
+  const [allowances, charges] = [moved(root, false), moved(root, true)];
+  const groups = elementsAt(root, 'cac:TaxTotal/cac:TaxSubtotal');
+  const keys = groups.map(
+    (group) => `${textAt(group, 'cac:TaxCategory/cbc:ID')} ${textAt(group, 'cac:TaxCategory/cbc:Percent')}`,
+  );
+  const used = [...nets, ...allowances, ...charges].map(({ key }) => key);
+  expect(keys.toSorted()).toEqual([...new Set(used)].toSorted());
+  const taxes = groups.map((group, place) => {
+    const own = (each: readonly { amount: Decimal; key: string }[]) =>
+      amounts(each.filter(({ key }) => key === keys[place]));
+    const base = own(nets).plus(own(charges)).minus(own(allowances));
+    expect(textAt(group, 'cbc:TaxableAmount')).toBe(base.toFixed(digits));
+    const tax = round(base.times(number(group, 'cac:TaxCategory/cbc:Percent')).div(100));
+    expect(textAt(group, 'cbc:TaxAmount')).toBe(tax.toFixed(digits));
+    return tax;
+  });
+  const total = (name: string) => textAt(root, `cac:LegalMonetaryTotal/cbc:${name}`);
+  const net = amounts(nets).plus(amounts(charges)).minus(amounts(allowances));
+  expect(total('LineExtensionAmount')).toBe(amounts(nets).toFixed(digits));
+  expect(total('AllowanceTotalAmount')).toBe(allowances.length === 0 ? '' : amounts(allowances).toFixed(digits));
+  expect(total('ChargeTotalAmount')).toBe(charges.length === 0 ? '' : amounts(charges).toFixed(digits));
+  expect(total('TaxExclusiveAmount')).toBe(net.toFixed(digits));
+  expect(textAt(root, 'cac:TaxTotal/cbc:TaxAmount')).toBe(sum(taxes).toFixed(digits));
+  expect(total('TaxInclusiveAmount')).toBe(net.plus(sum(taxes)).toFixed(digits));
+  const due = net.plus(sum(taxes)).minus(number(root, 'cac:LegalMonetaryTotal/cbc:PrepaidAmount'));
+  expect(total('PayableAmount')).toBe(due.toFixed(digits));
+}
+
+function checkOrder(element: ReadElement): void {
+  if (element.children.length === 0) {
+    expect(element.text, element.name).not.toBe('');
+    return;
+  }
+  const order = ublElementOrder.get(element.name) ?? [];
+  const places = element.children.map((child) => order.indexOf(child.name));
+  expect(places, `${element.name}: ${element.children.map((child) => child.name)}`).not.toContain(-1);
+  expect(places).toEqual(places.toSorted((one, other) => one - other));
+  element.children.forEach(checkOrder);
+}
+
+describe.each(allDocuments)('%s', (_, document) => {
+  const text = ublXml(document);
+  const root = readXml(text);
+
+  test('has its elements where UBL 2.1 has them, none of them empty', () => {
+    expect(root.name).toBe(document.type === 'credit note' ? 'CreditNote' : 'Invoice');
+    checkOrder(root);
+  });
+
+  test('has sums that a second calculation reaches to the last digit', () => {
+    rederive(root, document.currency === 'JPY' ? 0 : 2);
+  });
+
+  test('names its currency on every amount and is the same text when written again', () => {
+    const amounts = everyElement(root).filter((each) => /Amount$/.test(each.name));
+    expect(new Set(amounts.map((each) => each.attributes.currencyID))).toEqual(new Set([document.currency]));
+    expect(ublXml(document)).toBe(text);
+  });
+});
+
+test.each(publishedExamples.map((example) => [example.source.path, example] as const))(
+  'the totals of the published example %s stand in the file',
+  (_, example) => {
+    const root = readXml(ublXml(exampleDocument(example)));
+    const total = (name: string) => textAt(root, `cac:LegalMonetaryTotal/cbc:${name}`);
+    const cents = (text: string | undefined) => new Decimal(text ?? '').toFixed(2);
+    expect(total('LineExtensionAmount')).toBe(cents(example.expected.lineTotal));
+    expect(total('TaxInclusiveAmount')).toBe(cents(example.expected.taxInclusive));
+    expect(total('PayableAmount')).toBe(cents(example.expected.payable));
+    expect(textAt(root, 'cac:TaxTotal/cbc:TaxAmount')).toBe(cents(example.expected.taxTotal));
+  },
+);
+
+describe('the tax categories', () => {
+  const taxes = (root: ReadElement) =>
+    elementsAt(root, 'cac:TaxTotal/cac:TaxSubtotal/cac:TaxCategory').map((each) => [
+      textAt(each, 'cbc:ID'),
+      textAt(each, 'cbc:Percent'),
+      textAt(each, 'cbc:TaxExemptionReasonCode'),
+      textAt(each, 'cbc:TaxExemptionReason'),
+    ]);
+  test.each([
+    [
+      'sales tax on parts only',
+      [
+        ['S', '8.875', '', ''],
+        ['E', '0', '', 'Separately stated labour, not taxable here'],
+      ],
+    ],
+    [
+      'sales tax, untaxed labour out of scope',
+      [
+        ['S', '8.875', '', ''],
+        ['E', '0', '', 'Separately stated labour, not taxable here'],
+      ],
+    ],
+    ['no tax at all', [['O', '', '', 'Outside the scope of tax']]],
+    ['reverse charge', [['AE', '0', 'VATEX-EU-AE', 'Reverse charge']]],
+    ['intra-community', [['K', '0', 'VATEX-EU-IC', 'Intra-community supply']]],
+    ['export outside the EU', [['G', '0', 'VATEX-EU-G', 'Export outside the EU']]],
+    ['zero rate', [['Z', '0', '', '']]],
+    ['two codes of one rate', [['S', '20', '', '']]],
+  ])('of "%s"', (name, expected) => {
+    expect(taxes(read(name))).toEqual(expected);
+  });
+});
+
+describe('Peppol BIS Billing 3 is claimed where both parties can be reached by it', () => {
+  const peppol = 'urn:cen.eu:en16931:2017#compliant#urn:fdc:peppol.eu:2017:poacc:billing:3.0';
+  test.each([
+    ['euro, two rates', true],
+    ['German parties', true],
+    ['Dutch parties', true],
+    ['without anything optional', false],
+    ['sales tax on parts only', false],
+  ])('%s: %s', (name, claimed) => {
+    const root = read(name);
+    expect(textAt(root, 'cbc:CustomizationID')).toBe(claimed ? peppol : 'urn:cen.eu:en16931:2017');
+    expect(textAt(root, 'cbc:ProfileID')).toBe(claimed ? 'urn:fdc:peppol.eu:2017:poacc:billing:01:1.0' : '');
+  });
+
+  test.each([
+    ['no reference of the buyer', { purchaseOrder: undefined }],
+    ['a location number whose check digit is wrong', { endpoint: { scheme: '0088', identifier: '4012345000013' } }],
+    ['a scheme that only the wider list has', { endpoint: { scheme: 'EM', identifier: 'a@b.example' } }],
+  ])(
+    'not with %s',
+    (_, { endpoint, ...given }: { purchaseOrder?: undefined; endpoint?: { scheme: string; identifier: string } }) => {
+      const plain = sampleDocument({});
+      const payer = endpoint === undefined ? plain.payer : { ...plain.payer, electronicAddress: endpoint };
+      const root = readXml(ublXml(sampleDocument({ with: { ...given, payer } })));
+      expect(textAt(root, 'cbc:CustomizationID')).toBe('urn:cen.eu:en16931:2017');
+    },
+  );
+});
+
+test('a credit note names its invoice and is set against it', () => {
+  const root = readXml(ublXml(sampleCredit(sampleDocument({}))));
+  expect(textAt(root, 'cac:BillingReference/cac:InvoiceDocumentReference/cbc:ID')).toBe('INV-0001');
+  expect(textAt(root, 'cac:BillingReference/cac:InvoiceDocumentReference/cbc:IssueDate')).toBe('2026-11-24');
+  expect(textAt(root, 'cac:PaymentMeans/cbc:PaymentMeansCode')).toBe('97');
+  expect(textAt(root, 'cbc:CreditNoteTypeCode')).toBe('381');
+});
+
+test('yen have no decimals, prices may', () => {
+  const root = read('yen');
+  expect(textAt(root, 'cac:LegalMonetaryTotal/cbc:PayableAmount')).toBe('11274');
+  expect(elementsAt(root, 'cac:InvoiceLine/cac:Price/cbc:PriceAmount').map((each) => each.text)).toEqual([
+    '9805',
+    '444',
+  ]);
+  expect(elementsAt(root, 'cac:InvoiceLine/cac:Price/cbc:BaseQuantity').map((each) => each.text)).toEqual(['12.5']);
+});
+
+test('no text of a customer can break out of its element', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary', minLength: 1, maxLength: 40 }), (text) => {
+      const document = sampleDocument({});
+      const line = document.lines[0];
+      if (line === undefined) throw new Error('no line');
+      const root = readXml(ublXml({ ...document, lines: [{ ...line, what: `x${text}` }] }));
+      checkOrder(root);
+      const kept = `x${text}`
+        .replace(/\r\n?/g, '\n')
+        .replace(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '')
+        .trim();
+      expect(textAt(root, 'cac:InvoiceLine/cac:Item/cbc:Name')).toBe(kept);
+    }),
+  );
+});
