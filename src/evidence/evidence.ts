@@ -6,6 +6,8 @@ export type RoleTest = {
   readonly role: WireRole;
   /** what should hold, in words: "reads the supply with the key out" */
   readonly test: string;
+  /** the key position it is about, or null for a test that compares readings */
+  readonly key: KeyPosition | null;
   readonly result: 'passes' | 'fails' | 'not measured';
   readonly because: readonly Reading[];
 };
@@ -15,6 +17,8 @@ export type WantedReading = {
   readonly key: KeyPosition;
   readonly reference: Reading['reference'];
   readonly loaded: boolean;
+  /** true when the vehicle's lamps must be switched on for it */
+  readonly lights: boolean;
   readonly secondsWaited: number;
   /** how many roles are expected to remain after it */
   readonly expectedRemaining: number;
@@ -30,11 +34,14 @@ export type Conclusion =
 export type Trap = {
   readonly kind:
     | 'retained power'
+    | 'delayed power'
     | 'reads low'
     | 'drops in crank'
     | 'signal only'
     | 'ghost volts'
     | 'average of a signal'
+    | 'half the supply'
+    | 'through a load'
     | 'wrong reference'
     | 'isolator side'
     | 'over-voltage'

@@ -1,17 +1,19 @@
 import type { MeterProfile } from '../records/book.ts';
 
-/** Used where the book names no meter: ±0.5 % and two digits of 10 mV, a common hand meter (common practice, no source). */
-const ordinary = { accuracyPercent: 0.5, accuracyDigits: 2, digitMillivolts: 10 };
+/** Used where the book names no meter: ±0.5 % and two digits of 10 mV up to 60 V, a common hand meter (common practice, no source). */
+const ordinary = { accuracyPercent: 0.5, accuracyDigits: 2, ranges: [{ toVolts: 60, digitVolts: 0.01 }] };
 
 /**
  * How far a reading may be off, in whole millivolts: ± percent of reading + digits, as meters are specified.
+ * The digit is that of the smallest range that holds the reading, so a 24 V system may be read more coarsely than a 12 V one.
  * @param millivolts the reading
  * @param meter the meter's profile, or null for an ordinary one
  */
 export function meterUncertaintyMillivolts(millivolts: number, meter: MeterProfile | null): number {
-  const range = meter?.ranges.find((each) => Math.abs(millivolts) <= each.toVolts * 1000) ?? meter?.ranges.at(-1);
-  const digitMillivolts = range === undefined ? ordinary.digitMillivolts : range.digitVolts * 1000;
-  const percent = meter?.accuracyPercent ?? ordinary.accuracyPercent;
-  const digits = meter?.accuracyDigits ?? ordinary.accuracyDigits;
-  return Math.ceil((Math.abs(millivolts) * percent) / 100 + digits * digitMillivolts);
+  const { accuracyPercent, accuracyDigits, ranges } = meter ?? ordinary;
+  const rising = ranges.toSorted((one, other) => one.toVolts - other.toVolts);
+  const range = rising.find((each) => Math.abs(millivolts) <= each.toVolts * 1000) ?? rising.at(-1);
+  const digits = accuracyDigits * (range?.digitVolts ?? 0.01) * 1000;
+  // rounded first: 0.1 V in binary must not add a millivolt
+  return Math.ceil(Math.round(((Math.abs(millivolts) * accuracyPercent) / 100 + digits) * 1000) / 1000);
 }

@@ -1,71 +1,148 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { MeterProfile } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
-import type { Reading } from '../records/reading.ts';
+import type { SupplyReading } from '../records/reading.ts';
 import type { KeyPosition } from '../records/wire-role.ts';
 import type { Evidence } from './evidence.ts';
 import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 
-/** A circuit that carries current reads lower than the battery: up to 0.6 V on 12 V, 1.2 V on 24 V still counts as supply (common practice, no source). */
-const circuitAllowance = { 12: 600, 24: 1200 } as const;
-/** Up to 0.5 V on 12 V, 1.0 V on 24 V counts as nothing (common practice, no source). */
-const zeroAllowance = { 12: 500, 24: 1000 } as const;
+// All figures for 12 V; twice as much on 24 V. Common practice, no source, except where said.
+/** A circuit that carries current reads lower than the battery and still carries the supply. */
+const circuitLossMillivolts = 600;
+/** What counts as nothing. */
+const zeroMillivolts = 500;
+/** A wire cannot read more than the supply; this much is put down to the moment between two readings. */
+const aboveMillivolts = 300;
+/** The dip while cranking differs from one attempt to the next. */
+const crankSpreadMillivolts = 2000;
+/** Above this the regulator is at fault (13.5 to 14.8 V is the workshop window; over 15.0 V is a fault). */
+export const overVoltageMillivolts = 15_000;
+/** Below this share of the supply a steady reading is no lossy feed but a signal. */
+const lossyShare = 0.8;
+/** Where the supply was not measured, only the order of size can be judged. */
+const nominalMillivolts: Readonly<Record<KeyPosition, readonly [number, number]>> = {
+  out: [11_000, 14_300],
+  off: [11_000, 14_300],
+  accessory: [11_000, 14_300],
+  on: [11_000, 14_300],
+  crank: [6000, 13_000],
+  running: [12_300, 15_600],
+};
 
-export type MeasuredLevel = 'supply' | 'zero' | 'between' | 'above' | 'negative';
+/** Where a reading stands: negative, nothing, an odd fraction, a lossy feed, the supply, more than the supply. */
+export type MeasuredLevel = 'negative' | 'zero' | 'between' | 'low' | 'supply' | 'above';
+const levels: readonly MeasuredLevel[] = ['negative', 'zero', 'between', 'low', 'supply', 'above'];
+
+/** What a wire that carries the supply may read in one key position, in millivolts. */
+export type SupplyRange = {
+  readonly measured: boolean;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly unsure: number;
+};
 
 /** The supply in each key position: the mean of its readings there. */
 export function supplyByPosition(job: Job): Evidence['supply'] {
-  const before = (job.supply ?? []).filter((reading) => reading.taken === 'before');
-  const keys = [...new Set(before.map((reading) => reading.key))];
+  return supplyFrom((job.supply ?? []).filter((reading) => reading.taken === 'before'));
+}
+
+/** The mean of supply readings by key position. */
+export function supplyFrom(readings: readonly SupplyReading[]): Evidence['supply'] {
+  const keys = [...new Set(readings.map((reading) => reading.key))];
   return Object.fromEntries(
     keys.map((key) => {
-      const from = before.filter((reading) => reading.key === key);
+      const from = readings.filter((reading) => reading.key === key);
       const sum = from.reduce((all, reading) => all + millivoltsFromVolts(reading.volts), 0);
       return [key, { millivolts: Math.round(sum / from.length), from }];
     }),
   );
 }
 
-/** The nominal system that the supply's readings show, or null where they do not tell. */
-export function systemFrom(supply: Evidence['supply']): 12 | 24 | null {
-  const rest = Object.entries(supply)
-    .filter(([key]) => key !== 'crank')
-    .map(([, each]) => each.millivolts);
-  if (rest.length === 0) return null;
-  if (rest.every((millivolts) => millivolts > 9000 && millivolts < 16_500)) return 12;
-  return rest.every((millivolts) => millivolts > 18_000 && millivolts < 33_000) ? 24 : null;
+/** True where the supply's own readings in one key position cannot all be right. */
+export function supplyDisagrees(key: KeyPosition, from: readonly SupplyReading[], system: 12 | 24): boolean {
+  const volts = from.map((reading) => millivoltsFromVolts(reading.volts));
+  const moves = key === 'crank' || key === 'running';
+  return Math.max(...volts) - Math.min(...volts) > ((moves ? 3000 : 1000) * system) / 12;
+}
+
+/** The nominal system that readings at supply level show, or null where they do not tell. */
+export function systemFrom(job: Job): 12 | 24 | null {
+  const before = (job.supply ?? []).filter((reading) => reading.taken === 'before' && reading.key !== 'crank');
+  const rest = before.map((reading) => millivoltsFromVolts(reading.volts));
+  if (rest.length > 0) {
+    if (rest.every((millivolts) => millivolts > 9000 && millivolts < 16_500)) return 12;
+    return rest.every((millivolts) => millivolts > 18_000 && millivolts < 33_000) ? 24 : null;
+  }
+  const wires = (job.probePoints ?? []).flatMap((point) => point.readings).filter((each) => each.key !== 'crank');
+  const most = Math.max(0, ...wires.map((each) => Math.abs(millivoltsFromVolts(each.volts))));
+  if (most > 9000 && most < 16_500) return 12;
+  return most > 18_000 && most < 33_000 ? 24 : null;
 }
 
 /**
- * Where a reading stands between nothing and the supply of the same key position.
- * @param reading the reading, against chassis or battery negative
+ * The range that counts as the supply in one key position.
+ * @param key the key position
  * @param supply the supply's own readings
+ * @param system nominal volts
+ * @param meterOf the meter of a reading
+ */
+export function supplyRange(
+  key: KeyPosition,
+  supply: Evidence['supply'],
+  system: 12 | 24,
+  meterOf: (reading: SupplyReading) => MeterProfile | null,
+): SupplyRange {
+  const scale = system / 12;
+  const own = supply[key];
+  if (own === undefined || supplyDisagrees(key, own.from, system)) {
+    const [lowest, highest] = nominalMillivolts[key];
+    return { measured: false, lowest: lowest * scale, highest: highest * scale, unsure: 0 };
+  }
+  const read = own.from.map((reading) => millivoltsFromVolts(reading.volts));
+  const least = Math.min(...read);
+  const most = Math.max(...read);
+  const unsure = Math.max(
+    ...own.from.map((each) => meterUncertaintyMillivolts(millivoltsFromVolts(each.volts), meterOf(each))),
+  );
+  if (key === 'crank') {
+    const lowest = Math.max(least / 2, least - crankSpreadMillivolts * scale);
+    return { measured: true, lowest, highest: most + crankSpreadMillivolts * scale, unsure };
+  }
+  const highest = most + aboveMillivolts * scale;
+  // smart charging moves the supply between two readings, and nothing but the supply reads that high
+  const charging = key === 'running' ? overVoltageMillivolts * scale : 0;
+  return {
+    measured: true,
+    lowest: least - circuitLossMillivolts * scale,
+    highest: Math.max(highest, charging),
+    unsure,
+  };
+}
+
+/**
+ * The levels a reading may stand at, as far as the meter can tell: one, or two neighbours when it is too close to a limit.
+ * @param millivolts the reading, against chassis or battery negative
+ * @param range what the supply reads in the same key position
  * @param system nominal volts
  * @param meter the meter used, or null
  */
-export function measuredLevel(
-  reading: Reading,
-  supply: Evidence['supply'],
+export function measuredLevels(
+  millivolts: number,
+  range: SupplyRange,
   system: 12 | 24,
   meter: MeterProfile | null,
-): MeasuredLevel {
-  const millivolts = millivoltsFromVolts(reading.volts);
-  const own = supply[reading.key]?.millivolts;
-  const expected = own ?? nominal(reading.key, system);
-  const unsure = meterUncertaintyMillivolts(millivolts, meter) + meterUncertaintyMillivolts(expected, meter);
-  // without the supply's own reading only the order of size can be judged
-  const below = own === undefined ? 2.5 * circuitAllowance[system] : circuitAllowance[system];
-  if (millivolts < -zeroAllowance[system] - unsure) return 'negative';
-  if (millivolts <= zeroAllowance[system] + unsure) return 'zero';
-  if (
-    millivolts >
-    expected + unsure + (own === undefined ? 3 * circuitAllowance[system] : circuitAllowance[system] / 2)
-  )
-    return 'above';
-  return millivolts >= expected - below - unsure ? 'supply' : 'between';
-}
-
-function nominal(key: KeyPosition, system: 12 | 24): number {
-  const twelve = key === 'running' ? 13_800 : key === 'crank' ? 10_200 : 12_500;
-  return (twelve * system) / 12;
+): readonly MeasuredLevel[] {
+  const zero = (zeroMillivolts * system) / 12;
+  const own = meterUncertaintyMillivolts(millivolts, meter);
+  const both = own + range.unsure;
+  const limits: readonly (readonly [number, number])[] = [
+    [-zero, own],
+    [zero, own],
+    [Math.min(range.lowest, lossyShare * (range.lowest + (circuitLossMillivolts * system) / 12)), both],
+    [range.lowest, both],
+    [range.highest, both],
+  ];
+  const first = limits.findIndex(([limit, unsure]) => millivolts <= limit + unsure);
+  const last = limits.findIndex(([limit, unsure]) => millivolts < limit - unsure);
+  return levels.slice(first === -1 ? 5 : first, (last === -1 ? 5 : last) + 1);
 }

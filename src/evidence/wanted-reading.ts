@@ -1,64 +1,131 @@
-import { type KeyPosition, keyPositions, type WireRole } from '../records/wire-role.ts';
-import type { RoleTest, WantedReading } from './evidence.ts';
-import { roleSignatures } from './role-signatures.ts';
-import { retainedPowerSeconds, where } from './test-roles.ts';
+import type { ProbePoint } from '../records/probe-point.ts';
+import type { Reading } from '../records/reading.ts';
+import type { KeyPosition, WireRole } from '../records/wire-role.ts';
+import { concludeRole, type Elimination } from './conclude-role.ts';
+import type { WantedReading } from './evidence.ts';
+import { endOfDrive, where } from './key-words.ts';
+import { signatureOf } from './role-signatures.ts';
+import { isKeyOut, retainedPowerSeconds, type Surroundings } from './surroundings.ts';
+
+type Choice = {
+  readonly key: KeyPosition;
+  readonly reference: 'chassis' | 'battery positive';
+  readonly lights: boolean;
+  /** trouble it takes: decides between readings that split equally well */
+  readonly trouble: number;
+};
+
+/** Every reading that may be asked for, with its trouble: lamps to switch, an engine to crank, ten minutes to wait. */
+const choices: readonly Choice[] = [
+  { key: 'on', reference: 'chassis', lights: false, trouble: 0 },
+  { key: 'accessory', reference: 'chassis', lights: false, trouble: 1 },
+  { key: 'on', reference: 'chassis', lights: true, trouble: 2 },
+  { key: 'on', reference: 'battery positive', lights: false, trouble: 3 },
+  { key: 'running', reference: 'chassis', lights: false, trouble: 4 },
+  { key: 'crank', reference: 'chassis', lights: false, trouble: 5 },
+  { key: 'out', reference: 'chassis', lights: false, trouble: 6 },
+];
 
 /**
- * The single reading that splits the remaining roles best: fewest roles expected to remain after it.
- * @param point the wire
- * @param remaining roles still possible
- * @param tests all tests of the wire
- * @param cranks false on vehicles that do not crank
+ * The single reading that splits the remaining roles best. Each reading that may be taken is played through with what
+ * every remaining role would show, and the one after which the fewest roles are expected to remain is wanted.
+ * @param point the wire with the readings taken so far
+ * @param now what elimination leaves of it
+ * @param around what else is known of the job
+ * @returns null where no further reading helps, or where the wire must not be probed
  */
-export function wantedReading(
-  point: string,
-  remaining: readonly WireRole[],
-  tests: readonly RoleTest[],
-  cranks: boolean,
-): WantedReading | null {
-  const open = keyPositions
-    .filter((key) => cranks || key !== 'crank')
-    .filter((key) =>
-      tests.some(
-        (test) => remaining.includes(test.role) && test.result === 'not measured' && test.test.endsWith(where(key)),
-      ),
-    );
-  const choices = open.map((key) => ({ key, expected: expectedRemaining(key, remaining) }));
-  const best = choices.toSorted((one, other) => one.expected - other.expected)[0];
-  const groundOpen =
-    remaining.includes('ground') &&
-    tests.some((test) => test.role === 'ground' && test.result === 'not measured' && test.test.startsWith('shows'));
-  if (groundOpen && (best === undefined || remaining.length <= 2 || best.expected >= remaining.length - 0.5)) {
-    return {
-      key: 'on',
-      reference: 'battery positive',
-      loaded: false,
-      secondsWaited: 0,
-      expectedRemaining: 1 + (remaining.length - 1) / remaining.length,
-      sentence: `Read ${point} with the black lead on a known constant: a ground shows the supply with a minus sign.`,
-    };
-  }
+export function wantedReading(point: ProbePoint, now: Elimination, around: Surroundings): WantedReading | null {
+  // the sleeve of a restraint or high-voltage wire says: hands off
+  if (point.sleeve !== 'none') return null;
+  const outcomes = choices
+    .filter((choice) => isAllowed(choice, now.remaining, around))
+    .map((choice) => ({ choice, ...playThrough(choice, point, now.remaining, around) }));
+  const best = outcomes
+    .filter((each) => each.remaining < now.remaining.length || each.missing < now.missing)
+    .toSorted(
+      (one, other) =>
+        one.remaining - other.remaining || one.missing - other.missing || one.choice.trouble - other.choice.trouble,
+    )[0];
   if (best === undefined) return null;
-  const out = best.key === 'out' || best.key === 'off';
-  const wait = out ? retainedPowerSeconds : 0;
-  const sentence = `Read ${point} ${where(best.key)}${out ? `, ${retainedPowerSeconds / 60} minutes after taking it out` : ''} (about ${best.expected.toFixed(1)} of ${remaining.length} roles would remain).`;
+  const { key, reference, lights } = best.choice;
   return {
-    key: best.key,
-    reference: 'chassis',
+    key,
+    reference,
     loaded: false,
-    secondsWaited: wait,
-    expectedRemaining: best.expected,
-    sentence,
+    lights,
+    secondsWaited: isKeyOut(key) ? retainedPowerSeconds : 0,
+    expectedRemaining: best.remaining,
+    sentence: sentenceOf(point.name, best.choice, now.remaining, best.remaining, around),
   };
 }
 
-function expectedRemaining(key: KeyPosition, remaining: readonly WireRole[]): number {
-  const levels = remaining.map((role) => roleSignatures.find((each) => each.role === role)?.levels[key] ?? 'either');
-  const either = levels.filter((level) => level === 'either').length;
-  const groups = [
-    levels.filter((level) => level === 'supply').length,
-    levels.filter((level) => level === 'zero').length,
-  ].filter((size) => size > 0);
-  const total = groups.reduce((sum, size) => sum + size, 0);
-  return total === 0 ? remaining.length : groups.reduce((sum, size) => sum + (size * (size + either)) / total, 0);
+function isAllowed(choice: Choice, remaining: readonly WireRole[], around: Surroundings): boolean {
+  if (choice.key === 'crank') return around.cranks;
+  // through a lamp or a starter's coil a feed shows the supply against a live wire, just as a ground does
+  if (choice.reference === 'battery positive')
+    return remaining.includes('ground') && !remaining.includes('lighting') && !remaining.includes('start');
+  return !choice.lights || remaining.includes('lighting');
+}
+
+function playThrough(choice: Choice, point: ProbePoint, remaining: readonly WireRole[], around: Surroundings) {
+  const shown = remaining.flatMap((role) => {
+    const levels = expectedLevels(choice, role);
+    return levels.map((level) => {
+      const reading = readingAt(choice, level, around);
+      const after = concludeRole({ ...point, readings: [...point.readings, reading] }, around);
+      return { share: 1 / levels.length / remaining.length, after };
+    });
+  });
+  const mean = (of: (after: Elimination) => number) =>
+    Math.round(shown.reduce((sum, each) => sum + each.share * of(each.after), 0) * 1e6) / 1e6;
+  return { remaining: mean((after) => after.remaining.length), missing: mean((after) => after.missing) };
+}
+
+type ExpectedLevel = 'supply' | 'zero' | 'between' | 'ground';
+
+/** What a wire of one role would show in a reading; two levels where the trade knows both. */
+export function expectedLevels(
+  choice: Pick<Choice, 'key' | 'reference' | 'lights'>,
+  role: WireRole,
+): readonly ExpectedLevel[] {
+  if (choice.reference === 'battery positive') return role === 'ground' ? ['ground'] : ['zero'];
+  if (role === 'unknown') return ['zero'];
+  if (role === 'lighting') return [choice.lights ? 'supply' : 'zero'];
+  if (role === 'signal') return [isKeyOut(choice.key) ? 'zero' : 'between'];
+  const level = signatureOf(role)?.levels[choice.key] ?? 'either';
+  return level === 'either' ? ['supply', 'zero'] : [level];
+}
+
+function readingAt(choice: Choice, level: ExpectedLevel, around: Surroundings): Reading {
+  const range = around.rangeAt(choice.key);
+  const supply = (around.supply[choice.key]?.millivolts ?? (range.lowest + range.highest) / 2) / 1000;
+  const volts = { supply, zero: 0, between: supply * 0.4, ground: -supply }[level];
+  return {
+    key: choice.key,
+    volts,
+    reference: choice.reference,
+    secondsWaited: isKeyOut(choice.key) ? retainedPowerSeconds : 0,
+    loaded: false,
+    steady: true,
+    taken: 'before',
+    isolator: 'closed',
+    ...(choice.lights ? { lights: 'on' } : {}),
+  };
+}
+
+function sentenceOf(
+  point: string,
+  choice: Choice,
+  remaining: readonly WireRole[],
+  expected: number,
+  around: Surroundings,
+): string {
+  const count = `(about ${expected.toFixed(1)} of ${remaining.length} ${remaining.length === 1 ? 'role' : 'roles'} would remain)`;
+  const position = where(choice.key, around.words);
+  if (choice.reference === 'battery positive')
+    return `Read ${point} ${position} with the black lead on a known constant: a ground shows the supply with a minus sign ${count}.`;
+  const wait = isKeyOut(choice.key)
+    ? `, ${retainedPowerSeconds / 60} minutes after ${endOfDrive(around.words)}${around.hasIsolator ? ', isolator closed' : ''}`
+    : '';
+  return `Read ${point} ${position}${choice.lights ? ' and the lamps switched on' : ''}${wait} ${count}.`;
 }

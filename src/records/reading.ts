@@ -22,6 +22,10 @@ export const reading = z.strictObject({
   /** true when the circuit carried the device or a test lamp while read */
   loaded: z.boolean().default(false),
   loadMilliamps: z.int().min(0).max(100_000).optional(),
+  /** whether the vehicle's lamps were switched on while read; absent counts as off */
+  lights: z.enum(['on', 'off'], 'must be "on" or "off"').optional(),
+  /** how the battery isolator stood, on vehicles that have one; absent counts as closed */
+  isolator: z.enum(['open', 'closed'], 'must be "open" or "closed"').optional(),
   /** false when the display wandered */
   steady: z.boolean().default(true),
   /** id of a meter profile in book.json; else the book's first */

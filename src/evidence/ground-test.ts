@@ -1,0 +1,63 @@
+import { millivoltsFromVolts } from '../quantities/millivolts.ts';
+import type { ProbePoint } from '../records/probe-point.ts';
+import type { Reading } from '../records/reading.ts';
+import type { RoleTest } from './evidence.ts';
+import { isOnly } from './levels-at.ts';
+import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
+import { type MeasuredLevel, measuredLevels } from './supply-level.ts';
+import { groundDropMillivoltsMax, reversed, type Surroundings } from './surroundings.ts';
+
+/** Whether a wire is ground: the supply with a negative sign against a live wire, or a small drop while current flows. */
+export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
+  const proofs = point.readings.filter((reading) => provesGround(reading, point, around));
+  const results = proofs.map((reading) => judgeProof(reading, around));
+  const result = results.includes('fails') ? 'fails' : results.includes('passes') ? 'passes' : 'not measured';
+  return {
+    role: 'ground',
+    test: 'shows the supply with a negative sign against a known constant, or a small drop under load',
+    key: null,
+    result,
+    because: proofs.filter((_, place) => results[place] === result && result !== 'not measured'),
+  };
+}
+
+/** Whether the black lead of a reading was on something known to be live. */
+export function liveReference(reading: Reading, point: ProbePoint, around: Surroundings): boolean {
+  if (reading.reference === 'battery positive') return true;
+  // a reference that is not proven live proves nothing: two dead wires agree with each other
+  return (
+    reading.reference === 'probe point' &&
+    reading.referencePoint !== point.name &&
+    around.isConstant(reading.referencePoint ?? '')
+  );
+}
+
+/** The levels of a reading against a live wire, seen from the wire: a ground stands at the supply, a live wire at nothing. */
+export function reversedLevels(reading: Reading, around: Surroundings): readonly MeasuredLevel[] {
+  const millivolts = -millivoltsFromVolts(reading.volts);
+  return measuredLevels(millivolts, around.rangeAt(reading.key), around.system, around.meterOf(reading));
+}
+
+/** Whether a reading is a drop along a ground: against battery negative, with the current that flowed. */
+export function isGroundDrop(reading: Reading): boolean {
+  // without a current there is no drop: a dead wire marked as loaded reads nothing as well
+  return reading.reference === 'battery negative' && reading.loaded && (reading.loadMilliamps ?? 0) > 0;
+}
+
+function provesGround(reading: Reading, point: ProbePoint, around: Surroundings): boolean {
+  return (
+    isGroundDrop(reading) ||
+    (reading.taken === 'before' && reading.isolator !== 'open' && liveReference(reading, point, around))
+  );
+}
+
+function judgeProof(reading: Reading, around: Surroundings): RoleTest['result'] {
+  if (!reversed(reading)) {
+    const millivolts = Math.abs(millivoltsFromVolts(reading.volts));
+    const unsure = meterUncertaintyMillivolts(millivolts, around.meterOf(reading));
+    return millivolts + unsure <= groundDropMillivoltsMax ? 'passes' : 'not measured';
+  }
+  const levels = reversedLevels(reading, around);
+  if (isOnly(levels, 'supply')) return 'passes';
+  return isOnly(levels, 'zero', 'between') ? 'fails' : 'not measured';
+}

@@ -1,0 +1,85 @@
+import { millivoltsFromVolts } from '../quantities/millivolts.ts';
+import type { ProbePoint } from '../records/probe-point.ts';
+import type { Reading } from '../records/reading.ts';
+import type { KeyPosition } from '../records/wire-role.ts';
+import { type MeasuredLevel, measuredLevels } from './supply-level.ts';
+import { isKeyOut, retainedPowerSeconds, reversed, type Surroundings } from './surroundings.ts';
+
+/** A reading with the levels it may stand at. */
+export type Levelled = {
+  readonly reading: Reading;
+  readonly levels: readonly MeasuredLevel[];
+  /** why it proves nothing about the role, or null when it counts */
+  readonly void: 'retained power' | 'wrong reference' | 'isolator' | null;
+};
+
+/** Readings taken in the same way: only the key position, the lamps and the load decide what a wire should read. */
+export type LevelGroup = {
+  readonly key: KeyPosition;
+  readonly lights: 'on' | 'off';
+  readonly loaded: boolean;
+  readonly counted: readonly Levelled[];
+  readonly levels: readonly MeasuredLevel[];
+};
+
+/** The levels a reading may stand at: one, or neighbours when the meter cannot tell. */
+export function levelsOf(reading: Reading, around: Surroundings): readonly MeasuredLevel[] {
+  const millivolts = millivoltsFromVolts(reading.volts);
+  return measuredLevels(millivolts, around.rangeAt(reading.key), around.system, around.meterOf(reading));
+}
+
+/** True when a reading stands at one level and no other is possible. */
+export const isOnly = (levels: readonly MeasuredLevel[], ...wanted: readonly MeasuredLevel[]) =>
+  levels.length > 0 && levels.every((level) => wanted.includes(level));
+
+/** The readings of a wire against ground before anything was connected, each with its level. */
+export function levelled(point: ProbePoint, around: Surroundings): readonly Levelled[] {
+  return point.readings
+    .filter((reading) => !reversed(reading) && reading.taken === 'before')
+    .map((reading) => {
+      const levels = levelsOf(reading, around);
+      return { reading, levels, void: voidBecause(reading, levels, point, around) };
+    });
+}
+
+function voidBecause(
+  reading: Reading,
+  levels: readonly MeasuredLevel[],
+  point: ProbePoint,
+  around: Surroundings,
+): Levelled['void'] {
+  if (reading.isolator === 'open') return 'isolator';
+  if (isOnly(levels, 'negative')) return 'wrong reference';
+  if (!isKeyOut(reading.key)) return null;
+  if (isOnly(levels, 'zero')) {
+    // an isolator left open takes the volts off every wire of its switched side
+    const cutOff = around.hasIsolator && point.isolatorSide === 'switched' && reading.isolator !== 'closed';
+    return cutOff ? 'isolator' : null;
+  }
+  const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= retainedPowerSeconds;
+  return settled ? null : 'retained power';
+}
+
+/** The readings that count, grouped by how they were taken. */
+export function levelGroups(readings: readonly Levelled[]): readonly LevelGroup[] {
+  const groups = new Map<string, Levelled[]>();
+  for (const each of readings.filter((one) => one.void === null)) {
+    const { key, lights, loaded } = each.reading;
+    const name = `${key} ${lights ?? 'off'} ${loaded}`;
+    groups.set(name, [...(groups.get(name) ?? []), each]);
+  }
+  return [...groups.values()].map((counted) => ({
+    key: counted[0]?.reading.key ?? 'out',
+    lights: counted[0]?.reading.lights ?? 'off',
+    loaded: counted[0]?.reading.loaded ?? false,
+    counted,
+    levels: agreedLevels(counted.map((each) => each.levels)),
+  }));
+}
+
+/** What several readings of the same thing show together: what more than half of them show, else all that any of them allows. */
+export function agreedLevels(readings: readonly (readonly MeasuredLevel[])[]): readonly MeasuredLevel[] {
+  const all = [...new Set(readings.flat())];
+  const most = all.find((level) => readings.filter((each) => isOnly(each, level)).length * 2 > readings.length);
+  return most === undefined ? all : [most];
+}

@@ -1,0 +1,21 @@
+import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import type { ProbePoint } from '../records/probe-point.ts';
+import type { Reading } from '../records/reading.ts';
+import type { Conclusion, Trap } from './evidence.ts';
+import type { LevelGroup, Levelled } from './levels-at.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** What the traps of one wire are looked for in. */
+export type Seen = {
+  readonly point: ProbePoint;
+  readonly readings: readonly Levelled[];
+  readonly groups: readonly LevelGroup[];
+  readonly conclusion: Conclusion;
+  readonly around: Surroundings;
+};
+
+/** Traps as they are found, before they carry the wire's name. */
+export type Found = readonly (readonly [Trap['kind'], string])[];
+
+/** Volts as they stand in a sentence. */
+export const written = (reading: Reading) => `${writeVolts(millivoltsFromVolts(reading.volts))} V`;

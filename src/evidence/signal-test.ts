@@ -1,0 +1,36 @@
+import type { ProbePoint } from '../records/probe-point.ts';
+import type { RoleTest } from './evidence.ts';
+import { where } from './key-words.ts';
+import { isOnly, type LevelGroup } from './levels-at.ts';
+import { isGhost } from './load-comparison.ts';
+import type { Surroundings } from './surroundings.ts';
+
+const liveKeys = ['accessory', 'on', 'running'] as const;
+
+/**
+ * Whether a wire carries a signal: an average between nothing and the supply, or a display that wanders, while the vehicle is awake.
+ * A meter shows the mean of a data line or a pulse-width output (common practice, no source).
+ */
+export function signalTest(point: ProbePoint, groups: readonly LevelGroup[], around: Surroundings): RoleTest {
+  const live = groups.filter((group) => !group.loaded && liveKeys.some((key) => key === group.key));
+  const wanders = (group: LevelGroup) => group.counted.some((each) => !each.reading.steady);
+  const odd = live.filter((group) => isOnly(group.levels, 'between') || wanders(group));
+  const plain = live.filter(
+    (group) => isOnly(group.levels, 'supply') || (isOnly(group.levels, 'zero') && group.key !== 'accessory'),
+  );
+  const result = isGhost(point, around)
+    ? 'not measured'
+    : odd.length > 0
+      ? 'passes'
+      : plain.length > 0 && live.every((group) => plain.includes(group) || isOnly(group.levels, 'zero'))
+        ? 'fails'
+        : 'not measured';
+  const because = result === 'passes' ? odd : result === 'fails' ? plain : [];
+  return {
+    role: 'signal',
+    test: `reads an odd fraction of the supply, or wanders, ${where('on', around.words)}`,
+    key: null,
+    result,
+    because: because.flatMap((group) => group.counted.map((each) => each.reading)),
+  };
+}
