@@ -3,7 +3,7 @@ import type { ProbePoint } from '../records/probe-point.ts';
 import type { Conclusion, Trap } from './evidence.ts';
 import { isGroundDrop } from './ground-test.ts';
 import { endOfDrive, where, writeWait } from './key-words.ts';
-import { isOnly, type Levelled, levelGroups, levelled } from './levels-at.ts';
+import { isOnly, type Levelled, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
 import { fallsUnderLoad, isGhost } from './load-comparison.ts';
 import { referenceTraps } from './reference-traps.ts';
 import { type Found, type Seen, written } from './seen-wire.ts';
@@ -144,7 +144,7 @@ function half({ point, readings, around }: Seen): Found {
   ];
 }
 
-function isolator({ point, readings, around }: Seen): Found {
+function isolator({ point, readings, conclusion, around }: Seen): Found {
   const open = readings.filter((each) => each.reading.isolator === 'open');
   const dead = open.find((each) => isOnly(each.levels, 'zero'));
   if (dead !== undefined)
@@ -154,11 +154,12 @@ function isolator({ point, readings, around }: Seen): Found {
         `${point.name} is dead with the isolator open (${written(dead.reading)}): it is on the switched side, and a device on it sleeps with the vehicle.`,
       ],
     ];
-  if (readings.some((each) => each.void === 'isolator' && each.reading.isolator !== 'open'))
+  const couldBeConstant = conclusion.kind === 'open' && conclusion.remaining.includes('constant');
+  if (couldBeConstant && readings.some((each) => mayBeCutOff(each.reading, point, around)))
     return [
       [
         'isolator side',
-        `${point.name} is on the switched side of the isolator: nothing with the key out counts only when the isolator is recorded as closed.`,
+        `${point.name} is on the switched side of the isolator: that it is dead with the key out proves nothing until the isolator is recorded as closed.`,
       ],
     ];
   if (!around.hasIsolator || open.length > 0) return [];

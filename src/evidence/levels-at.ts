@@ -38,24 +38,14 @@ export function levelled(point: ProbePoint, around: Surroundings): readonly Leve
     .filter((reading) => !reversed(reading) && reading.taken === 'before')
     .map((reading) => {
       const levels = levelsOf(reading, around);
-      return { reading, levels, void: voidBecause(reading, levels, point, around) };
+      return { reading, levels, void: voidBecause(reading, levels) };
     });
 }
 
-function voidBecause(
-  reading: Reading,
-  levels: readonly MeasuredLevel[],
-  point: ProbePoint,
-  around: Surroundings,
-): Levelled['void'] {
+function voidBecause(reading: Reading, levels: readonly MeasuredLevel[]): Levelled['void'] {
   if (reading.isolator === 'open') return 'isolator';
   if (isOnly(levels, 'negative')) return 'wrong reference';
   if (!isKeyOut(reading.key)) return null;
-  if (isOnly(levels, 'zero')) {
-    // an isolator left open takes the volts off every wire of its switched side
-    const cutOff = around.hasIsolator && point.isolatorSide === 'switched' && reading.isolator !== 'closed';
-    return cutOff ? 'isolator' : null;
-  }
   const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= retainedPowerSeconds;
   return settled ? null : 'retained power';
 }
@@ -82,4 +72,15 @@ export function agreedLevels(readings: readonly (readonly MeasuredLevel[])[]): r
   const all = [...new Set(readings.flat())];
   const most = all.find((level) => readings.filter((each) => isOnly(each, level)).length * 2 > readings.length);
   return most === undefined ? all : [most];
+}
+
+/** True where an isolator that may have stood open explains why a wire of its switched side reads nothing with the key out. */
+export function mayBeCutOff(reading: Reading, point: ProbePoint, around: Surroundings): boolean {
+  return (
+    around.hasIsolator &&
+    point.isolatorSide === 'switched' &&
+    isKeyOut(reading.key) &&
+    reading.isolator !== 'closed' &&
+    isOnly(levelsOf(reading, around), 'zero')
+  );
 }

@@ -3,7 +3,7 @@ import { keyPositions, type WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
 import { groundTest } from './ground-test.ts';
 import { where } from './key-words.ts';
-import { type LevelGroup, levelGroups, levelled } from './levels-at.ts';
+import { type LevelGroup, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
 import { lightingTest } from './lighting-test.ts';
 import { holdsUnderLoad } from './load-comparison.ts';
 import { type Level, type RoleSignature, roleSignatures } from './role-signatures.ts';
@@ -16,12 +16,13 @@ export function testRoles(point: ProbePoint, around: Surroundings): readonly Rol
   const groups = levelGroups(levelled(point, around));
   const ground = groundTest(point, around);
   return roleSignatures.flatMap((signature) => [
-    ...positionTests(groups, signature, around),
+    ...positionTests(point, groups, signature, around),
     ...ownTests(point, signature.role, ground, groups, around),
   ]);
 }
 
 function positionTests(
+  point: ProbePoint,
   groups: readonly LevelGroup[],
   signature: RoleSignature,
   around: Surroundings,
@@ -32,6 +33,11 @@ function positionTests(
       const level = signature.levels[key];
       const results = groups
         .filter((group) => group.key === key)
+        // only a constant would be live there with the isolator closed
+        .filter(
+          (group) =>
+            signature.role !== 'constant' || group.counted.some((each) => !mayBeCutOff(each.reading, point, around)),
+        )
         .map((group) => ({ group, result: judge(group.levels, level) }));
       const result = worst(results.map((each) => each.result));
       return {

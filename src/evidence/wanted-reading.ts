@@ -120,7 +120,10 @@ function sentenceOf(
   expected: number,
   around: Surroundings,
 ): string {
-  const count = `(about ${expected.toFixed(1)} of ${remaining.length} ${remaining.length === 1 ? 'role' : 'roles'} would remain)`;
+  const count =
+    remaining.length === 1
+      ? `(to prove that it is ${remaining[0]})`
+      : `(about ${expected.toFixed(1)} of ${remaining.length} possible roles would remain)`;
   const position = where(choice.key, around.words);
   if (choice.reference === 'battery positive')
     return `Read ${point} ${position} with the black lead on a known constant: a ground shows the supply with a minus sign ${count}.`;

@@ -11,7 +11,7 @@ import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 /** A conclusion as one sentence a customer's mechanic would accept, with the readings it rests on. */
 export function wordConclusion(point: ProbePoint, conclusion: Conclusion, around: Surroundings): string {
   const name = nameOf(point);
-  if (conclusion.kind === 'open') return wordOpen(name, conclusion.remaining);
+  if (conclusion.kind === 'open') return wordOpen(name, point, conclusion.remaining, around);
   const terminal = terminalNumbers[conclusion.role];
   const proof = proofOf(conclusion.role, conclusion.because, around);
   return `${name} is ${conclusion.role}${terminal === null ? '' : ` (terminal ${terminal})`}: ${proof}.`;
@@ -22,25 +22,48 @@ function nameOf(point: ProbePoint): string {
   return `${colour === '' ? 'The wire' : `${colour[0]?.toUpperCase()}${colour.slice(1)}`} (${point.name})`;
 }
 
-function wordOpen(name: string, remaining: readonly WireRole[]): string {
+function wordOpen(name: string, point: ProbePoint, remaining: readonly WireRole[], around: Surroundings): string {
   const left = remaining.filter((role) => role !== 'unknown');
-  if (left.length === 0) return `${name} fits no role: it reads like none of the feeds looked for.`;
+  if (left.length === 0) {
+    const plain = point.readings.filter((reading) => !reversed(reading) && reading.taken === 'before');
+    const readings = plain.length === 0 ? '' : `: ${levelsInWords(plain, around)}`;
+    return `${name} fits none of the roles looked for${readings}.`;
+  }
+  if (remaining.length === 1) return `${name} is not proven yet; so far it reads like ${left[0]}.`;
   const dead = remaining.includes('unknown') ? ', or lead nowhere' : '';
   return `${name} is not proven; it could still be ${left.join(' or ')}${dead}.`;
 }
 
 function proofOf(role: WireRole, because: readonly Reading[], around: Surroundings): string {
-  const inOrder = keyPositions.flatMap((key) => because.filter((reading) => reading.key === key));
-  const said = (reading: Reading) => wordReading(reading, around);
-  if (role === 'ground') return inOrder.map(said).join(', ');
-  if (role === 'signal') return `neither battery volts nor nothing, ${inOrder.map(said).join(', ')}; never splice it`;
-  const live = inOrder.filter((reading) => !isOnly(levelsOf(reading, around), 'zero'));
-  const dead = inOrder.filter((reading) => isOnly(levelsOf(reading, around), 'zero'));
+  const said = inOrder(because).map((reading) => wordReading(reading, around));
+  if (role === 'ground') return listed(said);
+  if (role === 'signal') return `neither battery volts nor nothing, ${listed(said)}; never splice it`;
+  return levelsInWords(because, around);
+}
+
+const inOrder = (readings: readonly Reading[]) =>
+  keyPositions.flatMap((key) => readings.filter((reading) => reading.key === key));
+
+/** Readings sorted into dead, live and odd, each in the order of a drive. */
+function levelsInWords(readings: readonly Reading[], around: Surroundings): string {
+  const sorted = inOrder(readings).map((reading) => ({ reading, levels: levelsOf(reading, around) }));
+  const dead = sorted.filter((each) => isOnly(each.levels, 'zero'));
+  const live = sorted.filter((each) => isOnly(each.levels, 'supply', 'above'));
+  const rest = sorted.filter((each) => !dead.includes(each) && !live.includes(each));
   const parts = [
-    ...(dead.length === 0 ? [] : [`dead ${dead.map(said).join(', ')}`]),
-    ...(live.length === 0 ? [] : [`battery volts ${live.map(said).join(', ')}`]),
-  ];
-  return parts.join('; ');
+    ['dead', dead],
+    ['battery volts', live],
+    ['neither', rest],
+  ] as const;
+  return parts
+    .filter(([, of]) => of.length > 0)
+    .map(([word, of]) => `${word} ${listed(of.map((each) => wordReading(each.reading, around)))}`)
+    .join('; ');
+}
+
+/** "a, b and c". */
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 /** A reading in words: "with the key out (12.57 V after 12 min)". */
