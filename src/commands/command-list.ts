@@ -8,6 +8,12 @@ export const commandList: readonly {
   readonly load: () => Promise<Command>;
 }[] = [
   {
+    name: 'setup',
+    words: '',
+    summary: 'the business, its tax, numbering, rate card: asked once, changed any time',
+    load: async () => (await import('./setup.ts')).setup,
+  },
+  {
     name: 'fit',
     words: '[JOB]',
     summary: 'the interactive record of one job: start, or go on',

@@ -1,13 +1,20 @@
+import path from 'node:path';
 import { identifyWires } from '../evidence/identify-wires.ts';
 import { Problem } from '../problem.ts';
 import { askInTerminal } from '../prompts/ask-in-terminal.ts';
-import { interview } from '../prompts/interview.ts';
+import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
+import { interview, nextQuestion } from '../prompts/interview.ts';
+import type { Around } from '../prompts/question.ts';
 import { type Job, job as jobRecord } from '../records/job.ts';
-import { jobExists, newJobId, readJob, writeJob } from '../storage/jobs.ts';
+import { jobExists, jobsOnDay, newJobId, readJob, writeJob } from '../storage/jobs.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
+import { photographFiles, photographFolder } from '../storage/photographs.ts';
+import { readTrip, writeTrip } from '../storage/trips.ts';
+import { writePayer } from '../storage/write-book.ts';
 import type { Command, World } from './command.ts';
 import { examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
+import { recalledJobs } from './recalled-jobs.ts';
 import { writeCheck, writeFinding } from './write-finding.ts';
 
 /** `keyout fit [JOB]`: the interactive record of one job; saves after every answer and goes on where it stopped. */
@@ -27,27 +34,91 @@ export const fit: Command = {
     }
     const book = openBook(world.bookFolder);
     const day = world.today(book.book.timeZone);
-    const id = call.words[0] ?? newJobId(book, day, world.random);
+    const id = call.words[0] ?? (await chooseJob(book, day, world));
     const begun = jobExists(book, id)
       ? readJob(book, id)
       : jobRecord.parse({ schema: 'keyout-job-1', id, day: id.slice(0, 10) });
-    world.tell(`Job ${id}. Every answer is saved; Ctrl-C stops, \`keyout fit ${id}\` goes on. "<" goes back.`);
+    world.tell(
+      `Job ${id}. Every answer is saved; Ctrl-C stops, \`keyout fit ${id}\` goes on. Escape or "<" goes back, "-" takes a usual answer away.`,
+    );
     const told = new Set<string>();
-    const around = {
-      book: book.book,
-      rates: book.rates,
-      payers: [...book.payers.keys()],
-      devices: book.devices.devices,
-      evidenceOf: (job: Job) => identifyWires(job, book.book.meters),
-      tell: world.tell,
-    };
-    const done = await interview(begun, askInTerminal, around, async (job) => {
+    const done = await interview(begun, askInTerminal, aroundOf(book, id, world), async (job) => {
       writeJob(book, job);
-      await tellNewFindings(book, job, told, world);
+      if (job.interview?.draft === undefined) await tellNewFindings(book, job, told, world);
     });
+    await travel(book, done);
     return finish(book, await withReasons(book, done), world);
   },
 };
+
+async function chooseJob(book: OpenBook, day: string, world: World): Promise<string> {
+  const begun = jobsOnDay(book, day).filter((job) => job.interview !== undefined && nextQuestion(job) !== undefined);
+  const fresh = newJobId(book, day, world.random);
+  if (begun.length === 0) return fresh;
+  const vehicle = (job: Job) =>
+    [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
+      .filter((word) => word !== undefined)
+      .join(' ');
+  return askInTerminal.choose(
+    'Which job?',
+    [
+      ...begun.map((job) => ({ value: job.id, name: `go on with ${job.id}  ${vehicle(job)}` })),
+      { value: fresh, name: 'a new job' },
+    ],
+    begun[0]?.id ?? fresh,
+  );
+}
+
+function aroundOf(book: OpenBook, id: string, world: World): Around {
+  const payers = new Map(book.payers);
+  const zone = book.book.timeZone;
+  const parts = new Intl.DateTimeFormat('en-CA', {
+    timeZone: zone,
+    dateStyle: 'short',
+    timeStyle: 'short',
+    hourCycle: 'h23',
+  }).format(new Date(world.now()));
+  return {
+    book: book.book,
+    rates: book.rates,
+    payers: () => [...payers.values()],
+    keepPayer: (payer) => {
+      payers.set(payer.id, payer);
+      writePayer(book.folder, payer);
+    },
+    devices: book.devices.devices,
+    evidenceOf: (job) => identifyWires(job, book.book.meters),
+    tell: world.tell,
+    clock: parts.startsWith(id.slice(0, 10)) ? parts.slice(-5) : '',
+    photographs: (job) => ({
+      folder: path.join(book.folder, photographFolder(job)),
+      files: photographFiles(book, job),
+    }),
+    hints: (job) => {
+      const words = [job.vehicle.maker, job.vehicle.model].filter((word) => word !== undefined);
+      if (words.length === 0) return [];
+      return recalledJobs(book, words, job)
+        .slice(-3)
+        .flatMap((each) =>
+          each.wires
+            .filter((wire) => wire.role !== 'not proven')
+            .map((wire) => `${each.job}: ${wire.role} at ${wire.where} — prove it again`),
+        );
+    },
+  };
+}
+
+async function travel(book: OpenBook, job: Job): Promise<void> {
+  if (job.trip === undefined) return;
+  const trip = readTrip(book, job.trip);
+  if (trip === null) {
+    const made = await askTrip(askInTerminal, book.book, job.trip, [job.id]);
+    if (made !== null) writeTrip(book, made);
+  } else {
+    const joined = await joinTrip(askInTerminal, trip, job.id);
+    if (joined !== trip) writeTrip(book, joined);
+  }
+}
 
 // what is still missing is told by the questions themselves
 async function tellNewFindings(book: OpenBook, job: Job, told: Set<string>, world: World): Promise<void> {
@@ -88,5 +159,6 @@ async function finish(book: OpenBook, job: Job, world: World): Promise<0 | 1> {
   }
   if (await askInTerminal.confirm('Print the handover sheet now?', true))
     world.say(await handOverJob(book, examined, world));
+  world.tell(`Next: \`keyout bill ${job.id}\` issues its invoice, \`keyout day\` finishes the whole day.`);
   return 0;
 }

@@ -1,50 +1,13 @@
-import { visitKinds } from '../records/job.ts';
 import { vehicleClasses } from '../records/vehicle.ts';
+import { numberOf, numberOrNothing, wholeOrNothing } from './answers.ts';
+import { isWorked } from './kinds-of-visit.ts';
 import type { Question } from './question.ts';
-import { isWorked, listOf, textQuestion } from './text-question.ts';
+import { textQuestion } from './text-question.ts';
 
-const whole = (text: string) => (/^\d+$/.test(text) || text === '' ? null : 'Type a whole number.');
-const number = (text: string) => (/^\d+(\.\d+)?$/.test(text) || text === '' ? null : 'Type a number such as 12.6.');
+const odometerForm = /^(\d{1,3}(?:[ ,.]?\d{3})*|\d+)\s*(mi|km|h)?$/i;
 
-/** Who, where, which vehicle, and how it was found. */
+/** Which vehicle. */
 export const vehicleQuestions: readonly Question[] = [
-  {
-    id: 'payer',
-    applies: () => true,
-    ask: async (job, ask, around) => ({
-      ...job,
-      identity: { ...job.identity, payer: await ask.choose('Who pays?', around.payers, around.payers[0] ?? '') },
-    }),
-  },
-  {
-    id: 'visit',
-    applies: () => true,
-    ask: async (job, ask) => ({
-      ...job,
-      identity: {
-        ...job.identity,
-        visit: (await ask.choose('What is done?', visitKinds, 'new fit')) as (typeof visitKinds)[number],
-      },
-    }),
-  },
-  textQuestion('customer', 'Whose vehicle is it?', (job, name) => ({
-    ...job,
-    identity: { ...job.identity, customer: { name } },
-  })),
-  textQuestion('place', 'Where?', (job, place) => ({ ...job, identity: { ...job.identity, place } })),
-  textQuestion('purchase-order', 'Purchase order', (job, purchaseOrder) => ({
-    ...job,
-    identity: { ...job.identity, purchaseOrder },
-  })),
-  textQuestion('installer', 'Installer', (job, installer) => ({ ...job, identity: { ...job.identity, installer } }), {
-    usual: (_, installer) => installer,
-  }),
-  textQuestion(
-    'wasted-because',
-    'Why could nothing be done?',
-    (job, wastedBecause) => ({ ...job, identity: { ...job.identity, wastedBecause } }),
-    { applies: (job) => !isWorked(job) },
-  ),
   textQuestion('maker', 'Maker', (job, maker) => ({ ...job, vehicle: { ...job.vehicle, maker } })),
   textQuestion('model', 'Model', (job, model) => ({ ...job, vehicle: { ...job.vehicle, model } })),
   textQuestion('year', 'Year', (job, year) => ({ ...job, vehicle: { ...job.vehicle, year: Number(year) } }), {
@@ -71,34 +34,49 @@ export const vehicleQuestions: readonly Question[] = [
   },
   textQuestion(
     'odometer',
-    'Odometer',
-    (job, value) => ({
-      ...job,
-      vehicle: { ...job.vehicle, odometer: { value: Number(value), unit: job.vehicle.class === 'plant' ? 'h' : 'mi' } },
-    }),
-    { applies: isWorked, check: whole },
+    (around, job) =>
+      `Odometer (${job.vehicle.class === 'plant' ? 'h' : around.book.units.distance}, or write mi, km or h after it)`,
+    (job, text, around) => {
+      const match = odometerForm.exec(text);
+      const usual = job.vehicle.class === 'plant' ? 'h' : around.book.units.distance;
+      const unit = (match?.[2]?.toLowerCase() ?? usual) as 'mi' | 'km' | 'h';
+      return {
+        ...job,
+        vehicle: { ...job.vehicle, odometer: { value: Number((match?.[1] ?? '').replace(/[ ,.]/g, '')), unit } },
+      };
+    },
+    {
+      applies: isWorked,
+      check: (text) =>
+        text === '' || odometerForm.test(text) ? null : 'Type what it shows, such as 48211 or 48211 km.',
+    },
   ),
   {
     id: 'system',
     applies: isWorked,
     ask: async (job, ask) => ({
       ...job,
-      vehicle: { ...job.vehicle, systemVolts: (await ask.choose('System', ['12', '24'], '12')) === '24' ? 24 : 12 },
+      vehicle: {
+        ...job.vehicle,
+        systemVolts:
+          (await ask.choose('System volts', ['12', '24'], job.vehicle.class === 'heavy truck' ? '24' : '12')) === '24'
+            ? 24
+            : 12,
+      },
     }),
   },
   {
     id: 'drive',
     applies: isWorked,
-    ask: async (job, ask) => ({
-      ...job,
-      vehicle: {
-        ...job.vehicle,
-        drive: (await ask.choose('Drive', ['combustion', 'hybrid', 'electric'], 'combustion')) as
-          | 'combustion'
-          | 'hybrid'
-          | 'electric',
-      },
-    }),
+    ask: async (job, ask, around) => {
+      const drive = (await ask.choose('Drive', ['combustion', 'hybrid', 'electric'], 'combustion')) as 'hybrid';
+      if ((drive as string) !== 'combustion') {
+        around.tell(
+          '  Caution: orange cable is high voltage. Never probe, cut or tap it; the maker’s instructions and licensed practice come first.',
+        );
+      }
+      return { ...job, vehicle: { ...job.vehicle, drive } };
+    },
   },
   {
     id: 'start',
@@ -111,60 +89,30 @@ export const vehicleQuestions: readonly Question[] = [
       },
     }),
   },
+  {
+    id: 'isolator',
+    applies: (job) => isWorked(job) && job.vehicle.class !== 'car' && job.vehicle.class !== 'van',
+    ask: async (job, ask) => ({
+      ...job,
+      vehicle: { ...job.vehicle, batteryIsolator: await ask.confirm('Has it a battery isolator?', false) },
+    }),
+  },
   textQuestion(
     'battery',
-    'Battery capacity in ampere hours',
-    (job, text) => ({ ...job, vehicle: { ...job.vehicle, batteryAmpereHours: Number(text) } }),
-    { applies: isWorked, check: number },
+    'Battery capacity in ampere hours (one battery of a 24 V pair)',
+    (job, text) => ({ ...job, vehicle: { ...job.vehicle, batteryAmpereHours: numberOf(text) } }),
+    { applies: isWorked, check: numberOrNothing },
   ),
   textQuestion(
     'asleep',
     'The vehicle’s own current asleep in mA, if measured',
-    (job, text) => ({ ...job, vehicle: { ...job.vehicle, asleepMilliamps: Number(text) } }),
-    { applies: isWorked, check: number },
+    (job, text) => ({ ...job, vehicle: { ...job.vehicle, asleepMilliamps: numberOf(text) } }),
+    { applies: isWorked, check: numberOrNothing },
   ),
   textQuestion(
     'standing',
     'Days it may stand between drives',
     (job, text) => ({ ...job, vehicle: { ...job.vehicle, standingDays: Number(text) } }),
-    { applies: isWorked, check: whole },
+    { applies: isWorked, check: wholeOrNothing, usual: (_, around) => String(around.book.standingDaysMin) },
   ),
-  ...(['before', 'after'] as const).flatMap((when): readonly Question[] => [
-    textQuestion(
-      `lamps-${when}`,
-      `Warning lamps ${when} (commas; "none")`,
-      (job, text) => ({ ...job, [when]: { functionsNotWorking: [], ...job[when], warningLamps: listOf(text) } }),
-      {
-        applies: isWorked,
-        usual: (job) => (when === 'after' ? job.before?.warningLamps.join(', ') || 'none' : 'none'),
-      },
-    ),
-    textQuestion(
-      `functions-${when}`,
-      `Functions that do not work ${when} (commas; "none")`,
-      (job, text) => ({ ...job, [when]: { warningLamps: [], ...job[when], functionsNotWorking: listOf(text) } }),
-      {
-        applies: isWorked,
-        usual: (job) => (when === 'after' ? job.before?.functionsNotWorking.join(', ') || 'none' : 'none'),
-      },
-    ),
-    textQuestion(
-      `rest-${when}`,
-      `Volts at the battery at rest ${when}`,
-      (job, text) => ({
-        ...job,
-        [when]: { warningLamps: [], functionsNotWorking: [], ...job[when], restVolts: Number(text) },
-      }),
-      { applies: isWorked, check: number },
-    ),
-    textQuestion(
-      `charging-${when}`,
-      `Volts at the battery, engine running, ${when}`,
-      (job, text) => ({
-        ...job,
-        [when]: { warningLamps: [], functionsNotWorking: [], ...job[when], chargingVolts: Number(text) },
-      }),
-      { applies: isWorked, check: number },
-    ),
-  ]),
 ];

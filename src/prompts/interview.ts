@@ -1,25 +1,51 @@
 import type { Job } from '../records/job.ts';
-import { closingQuestions, deviceQuestions } from './ask-device.ts';
+import { closingQuestions } from './ask-closing.ts';
+import { conditionQuestion } from './ask-condition.ts';
+import { deviceQuestion, deviceWorks } from './ask-device.ts';
+import { groundDrop, jointQuestions } from './ask-joints.ts';
+import { panelsClosed, panelsOpened } from './ask-panels.ts';
+import { photographsQuestion } from './ask-photographs.ts';
+import { harnessQuestion, placementQuestion } from './ask-placement.ts';
+import { signatureQuestion } from './ask-signature.ts';
 import { vehicleQuestions } from './ask-vehicle.ts';
-import { wiringQuestions } from './ask-wiring.ts';
+import { visitQuestions } from './ask-visit.ts';
+import { loadedQuestions, wireQuestions } from './ask-wires.ts';
 import { type Around, type Ask, GoBack, type Question } from './question.ts';
-
-const isAfter = (question: Question) => question.id.endsWith('-after');
+import { replaying } from './replaying.ts';
 
 /** Every question in the order in which the work is done. */
 export const questions: readonly Question[] = [
-  ...vehicleQuestions.filter((question) => !isAfter(question)),
-  ...deviceQuestions.filter((question) => question.id === 'device'),
-  ...wiringQuestions,
-  ...deviceQuestions.filter((question) => question.id !== 'device'),
-  ...vehicleQuestions.filter(isAfter),
+  ...visitQuestions,
+  ...vehicleQuestions,
+  conditionQuestion('before'),
+  deviceQuestion,
+  panelsOpened,
+  ...wireQuestions,
+  ...jointQuestions,
+  placementQuestion,
+  harnessQuestion,
+  deviceWorks,
+  ...loadedQuestions,
+  groundDrop,
+  conditionQuestion('after'),
+  panelsClosed,
+  photographsQuestion,
   ...closingQuestions,
+  signatureQuestion,
 ];
+
+/** The next question of a job, or undefined when all are answered. */
+export const nextQuestion = (job: Job): Question | undefined =>
+  questions.find((each) => !(job.interview?.answered ?? []).includes(each.id) && each.applies(job));
+
+/** A question that was answered in this sitting: the job as it was before, and the answers given. */
+type Answered = { readonly question: Question; readonly before: Job; readonly answers: readonly string[] };
 
 /**
  * Asks every question of a job that was not asked yet and hands the job on after each answer.
- * @param begun the job so far
- * @param ask how a question reaches a person
+ * Going back leads to the prompt before, within a question or in the one before it.
+ * @param begun the job so far, with the answers of a question that was left half-way
+ * @param ask how a prompt reaches a person
  * @param around what the questions may know
  * @param save called after every answer
  * @returns the job with every question answered
@@ -30,18 +56,52 @@ export async function interview(
   around: Around,
   save: (job: Job) => void | Promise<void>,
 ): Promise<Job> {
+  const sitting: Answered[] = [];
   let job = begun;
-  const answered = () => job.interview?.answered ?? [];
+  let offered: readonly string[] = [];
   for (;;) {
-    const question = questions.find((each) => !answered().includes(each.id) && each.applies(job));
+    const answered = job.interview?.answered ?? [];
+    const question = nextQuestion(job);
     if (question === undefined) return job;
+    const draft = job.interview?.draft;
+    let answers: readonly string[] = draft?.question === question.id ? draft.answers : [];
     try {
-      const next = await question.ask(job, ask, around);
-      job = { ...next, interview: { answered: [...answered(), question.id] } };
+      const keep = async (given: readonly string[]) => {
+        answers = given;
+        job = { ...job, interview: { answered, draft: { question: question.id, answers: [...given] } } };
+        await save(job);
+      };
+      const before = job;
+      const next = await question.ask(before, replaying(ask, answers, offered, keep), around);
+      sitting.push({ question, before, answers });
+      job = { ...next, interview: { answered: [...answered, question.id] } };
+      offered = [];
     } catch (error) {
       if (!(error instanceof GoBack)) throw error;
-      job = { ...job, interview: { answered: answered().slice(0, -1) } };
+      [job, offered] = backFrom(job, question, answers, sitting);
     }
     await save(job);
   }
+}
+
+// one prompt back: within the question, else the last prompt of the question before
+function backFrom(
+  job: Job,
+  question: Question,
+  answers: readonly string[],
+  sitting: Answered[],
+): readonly [Job, readonly string[]] {
+  const answered = job.interview?.answered ?? [];
+  if (answers.length > 0) {
+    const kept = answers.slice(0, -1);
+    return [{ ...job, interview: { answered, draft: { question: question.id, answers: [...kept] } } }, answers];
+  }
+  const last = sitting.pop();
+  if (last === undefined) return [{ ...job, interview: { answered: answered.slice(0, -1) } }, []];
+  const kept = last.answers.slice(0, -1);
+  const before = last.before.interview?.answered ?? [];
+  return [
+    { ...last.before, interview: { answered: before, draft: { question: last.question.id, answers: [...kept] } } },
+    last.answers,
+  ];
 }

@@ -2,26 +2,42 @@ import type { Evidence } from '../evidence/evidence.ts';
 import type { Book } from '../records/book.ts';
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
+import type { Payer } from '../records/payer.ts';
 import type { RateCard } from '../records/rate-card.ts';
 
-/** How a question reaches a person; the real one uses inquirer, tests answer by themselves. */
+/** One entry of a list to choose from: what is stored, and how it is shown where that differs. */
+export type Choice = string | { readonly value: string; readonly name: string };
+
+/** How a question reaches a person; the real ones use inquirer or plain lines, tests answer by themselves. */
 export type Ask = {
+  /** one line of text; `check` returns what is wrong with it, or null */
   readonly text: (message: string, usual: string, check?: (text: string) => string | null) => Promise<string>;
-  readonly choose: (message: string, choices: readonly string[], usual: string) => Promise<string>;
+  readonly choose: (message: string, choices: readonly Choice[], usual: string) => Promise<string>;
   readonly confirm: (message: string, usual: boolean) => Promise<boolean>;
+  /** yes or no that must be typed, for facts nobody may pass over with Enter */
+  readonly decide: (message: string) => Promise<boolean>;
+  /** those of the items that are so */
+  readonly tick: (message: string, items: readonly string[], usual: readonly string[]) => Promise<readonly string[]>;
 };
 
-/** What the questions may know. */
+/** What the questions may know of the world around the job. */
 export type Around = {
   readonly book: Book;
   readonly rates: RateCard;
-  readonly payers: readonly string[];
+  readonly payers: () => readonly Payer[];
+  readonly keepPayer: (payer: Payer) => void;
   readonly devices: readonly DeviceProfile[];
   readonly evidenceOf: (job: Job) => Evidence;
   readonly tell: (text: string) => void;
+  /** the clock's HH:MM in the business's zone when the job is of today, else an empty text */
+  readonly clock: string;
+  /** names of the photographs that lie in the job's folder, and the folder */
+  readonly photographs: (job: Job) => { readonly folder: string; readonly files: readonly string[] };
+  /** what earlier jobs on such a vehicle found, one line each */
+  readonly hints: (job: Job) => readonly string[];
 };
 
-/** One question of the interview: asked once, its answer saved at once. */
+/** One question of the interview: a few prompts about one thing; every answer is saved at once. */
 export type Question = {
   readonly id: string;
   /** false when it does not apply to the job so far */
@@ -29,5 +45,5 @@ export type Question = {
   readonly ask: (job: Job, ask: Ask, around: Around) => Promise<Job>;
 };
 
-/** Thrown by `Ask` when the person wants the question before. */
+/** Thrown by `Ask` when the person wants the prompt before. */
 export class GoBack extends Error {}

@@ -164,7 +164,15 @@ export const job = z.strictObject({
   answers: z.array(answer).max(60).default([]),
   signature: signature.optional(),
   /** which questions of the interview were answered (also with "nothing"), so that it can go on where it stopped */
-  interview: z.strictObject({ answered: z.array(z.string().max(100)).max(2000) }).optional(),
+  interview: z
+    .strictObject({
+      answered: z.array(z.string().max(100)).max(2000),
+      /** answers of a question that was left half-way, in the order of its prompts */
+      draft: z
+        .strictObject({ question: z.string().max(100), answers: z.array(z.string().max(20_000)).max(400) })
+        .optional(),
+    })
+    .optional(),
 });
 export type Job = z.infer<typeof job>;
 export type Signature = z.infer<typeof signature>;

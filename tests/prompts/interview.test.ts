@@ -3,13 +3,18 @@ import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { interview } from '../../src/prompts/interview.ts';
 import { type Ask, GoBack } from '../../src/prompts/question.ts';
 import { type Job, job as jobRecord } from '../../src/records/job.ts';
+import type { Payer } from '../../src/records/payer.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
 
 const facts = soundFacts(soundJob);
 const around = {
   book: facts.book,
-  rates: { parts: [] } as never,
-  payers: ['example-payer'],
+  rates: { parts: [], extras: [] } as never,
+  payers: () => [{ id: 'example-payer', name: 'Example Payer', needsPhotographs: [] } as unknown as Payer],
+  keepPayer: () => {},
+  clock: '',
+  photographs: () => ({ folder: 'photos', files: [] }),
+  hints: () => [],
   devices: facts.profile === null ? [] : [facts.profile],
   evidenceOf: (job: Job) => identifyWires(job, []),
   tell: () => {},
@@ -28,6 +33,8 @@ function answering(answers: Readonly<Record<string, string>>, asked: string[] = 
       return find(message) ?? usual;
     },
     confirm: async (_message, usual) => usual,
+    decide: async () => false,
+    tick: async (_message, _items, usual) => usual,
   };
 }
 

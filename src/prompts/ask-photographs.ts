@@ -1,0 +1,42 @@
+import type { Job } from '../records/job.ts';
+import { isWorked } from './kinds-of-visit.ts';
+import type { Question } from './question.ts';
+
+type Photograph = NonNullable<Job['photographs']>[number];
+
+const subjects: readonly Photograph['shows'][] = [
+  'vehicle',
+  'plate',
+  'odometer',
+  'lamps before',
+  'lamps after',
+  'joint',
+  'fuse',
+  'ground',
+  'device',
+  'panels closed',
+  'damage',
+  'other',
+];
+
+/** Photographs that lie in the job's folder: what each shows. */
+export const photographsQuestion: Question = {
+  id: 'photographs',
+  applies: isWorked,
+  ask: async (job, ask, around) => {
+    const needed = around.payers().find((payer) => payer.id === job.identity.payer)?.needsPhotographs ?? [];
+    const { folder } = around.photographs(job);
+    await ask.text(
+      `Photographs: put them into ${folder}${needed.length === 0 ? '' : ` (the payer asks for: ${needed.join(', ')})`}, then Enter`,
+      '',
+    );
+    const photographs: Photograph[] = [];
+    for (const file of around.photographs(job).files) {
+      const shows = (await ask.choose(`${file} shows`, [...subjects, 'leave it out'], 'other')) as Photograph['shows'];
+      if ((shows as string) === 'leave it out') continue;
+      const caption = await ask.text('Caption', '');
+      photographs.push({ file, shows, ...(caption === '' ? {} : { caption }) });
+    }
+    return { ...job, photographs };
+  },
+};
