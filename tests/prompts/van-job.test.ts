@@ -17,7 +17,7 @@ function newBook(name: string, without: boolean): string {
   return book;
 }
 
-const fit = (book: string) => ['fit', job, '--book', book, '--today', '2026-11-24'];
+const words = (book: string) => ['fit', job, '--book', book, '--today', '2026-11-24'];
 
 function documentsOf(book: string): readonly Buffer[] {
   const bill = runKeyout(['bill', job, '--book', book, '--today', '2026-11-24'], folder);
@@ -30,7 +30,7 @@ let sitting: Sitting;
 const typed = newBook('typed', true);
 
 beforeAll(async () => {
-  sitting = await typeInto(fit(typed), script, { folder });
+  sitting = await typeInto(words(typed), script, { folder });
 }, 120_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
