@@ -50,6 +50,24 @@ export const commandList: readonly {
     load: async () => (await import('./day.ts')).day,
   },
   {
+    name: 'credit',
+    words: 'INVOICE',
+    summary: 'credit note, whole or by line',
+    load: async () => (await import('./credit.ts')).credit,
+  },
+  {
+    name: 'paid',
+    words: 'INVOICE…',
+    summary: 'record a payment',
+    load: async () => (await import('./paid.ts')).paid,
+  },
+  {
+    name: 'owed',
+    words: '',
+    summary: 'who owes what, by age',
+    load: async () => (await import('./owed.ts')).owed,
+  },
+  {
     name: 'recall',
     words: '[WORDS]',
     summary: 'what earlier jobs on such a vehicle found',

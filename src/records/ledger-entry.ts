@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { jobId } from './job.ts';
-import { date, line, price } from './shape.ts';
+import { date, line, minorUnits, price } from './shape.ts';
 
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/, 'must be a SHA-256 in hexadecimal');
 /** A file the entry speaks of, by its path inside the book, with its digest. */
@@ -18,6 +18,9 @@ const chained = {
 /** The place of a number in its series: what stands before the counting digits, and the count. */
 const place = z.strictObject({ stem: line, place: z.int().min(1) }).optional();
 
+/** What the document adds to a balance or takes off it, rounding included; absent: its gross amount. */
+const owed = price.optional();
+
 /** One line of ledger.jsonl. */
 export const ledgerEntry = z.discriminatedUnion('event', [
   z.strictObject({
@@ -28,6 +31,7 @@ export const ledgerEntry = z.discriminatedUnion('event', [
     jobs: z.array(jobId),
     payer: line,
     grossMinorUnits: price,
+    owedMinorUnits: owed,
     files,
   }),
   z.strictObject({
@@ -37,6 +41,7 @@ export const ledgerEntry = z.discriminatedUnion('event', [
     series: place,
     invoice: line,
     grossMinorUnits: price,
+    owedMinorUnits: owed,
     files,
   }),
   z.strictObject({
@@ -44,10 +49,19 @@ export const ledgerEntry = z.discriminatedUnion('event', [
     ...chained,
     payment: line,
     payer: line,
-    amountMinorUnits: price,
+    currency: z
+      .string()
+      .regex(/^[A-Z]{3}$/)
+      .optional(),
+    /** negative: money given back, or a payment taken back that was recorded by mistake; zero: a payer's credit is used */
+    amountMinorUnits: minorUnits,
     method: line,
     reference: line.optional(),
-    allocations: z.array(z.strictObject({ invoice: line, amountMinorUnits: price })),
+    /** negative: credit moved off an invoice that was paid or credited beyond what it charged */
+    allocations: z.array(z.strictObject({ invoice: line, amountMinorUnits: minorUnits })),
+    /** the payment that this entry takes back, and why */
+    reverses: line.optional(),
+    because: line.optional(),
     files,
   }),
   z.strictObject({

@@ -2,7 +2,8 @@ import { existsSync, linkSync, mkdirSync, readdirSync, readFileSync, renameSync,
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import type { NumberSeries } from '../records/book.ts';
-import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import { type IssuedInvoice, issuedInvoice } from '../records/issued-invoice.ts';
+import { readRecord } from '../records/read-record.ts';
 import type { ChangingBook, DrawFiles } from './change-book.ts';
 import { sha256 } from './digest.ts';
 import { fileProblem } from './file-problem.ts';
@@ -36,7 +37,7 @@ export async function issueDocument(
     for (let place = nextPlace(changing.open, series, year); ; place += 1) {
       const number = seriesNumber(series, year, place);
       const numbered: IssuedInvoice = { ...draft, number, payment: { ...draft.payment, reference: number } };
-      refuseTaken(changing.open, numbered);
+      refuseUnsound(changing.open, numbered);
       const aside = path.join(changing.open.folder, unfinishedFolder(number));
       await writeAside(changing.open, numbered, changing.draw);
       writeFlushed(path.join(aside, 'number.json'), recordText(numbered));
@@ -66,8 +67,16 @@ async function writeAside(open: OpenBook, numbered: IssuedInvoice, draw: DrawFil
   flushFolder(aside);
 }
 
-function refuseTaken(open: OpenBook, numbered: IssuedInvoice): void {
+function refuseUnsound(open: OpenBook, numbered: IssuedInvoice): void {
   const folder = path.join(open.folder, issuedFolder(numbered));
+  readRecord(issuedInvoice, numbered, numbered.number);
+  const { grossMinorUnits, dueMinorUnits, paidMinorUnits } = numbered.totals;
+  if (grossMinorUnits < 0 || dueMinorUnits + paidMinorUnits < 0)
+    throw new Problem(
+      `The ${numbered.type} would come to less than nothing.`,
+      numbered.vehicles.map((vehicle) => vehicle.job).join(', '),
+      'Take back by credit note what was charged, instead of charging a negative amount.',
+    );
   if (existsSync(folder))
     throw new Problem(
       `The number ${numbered.number} is next, but a folder of that name stands there already.`,
@@ -135,6 +144,7 @@ function enter(open: OpenBook, numbered: IssuedInvoice, now: string): void {
     number: numbered.number,
     series: placeOfNumber(open.book, numbered.number, numbered.issued.slice(0, 4)),
     grossMinorUnits: numbered.totals.grossMinorUnits,
+    owedMinorUnits: numbered.totals.dueMinorUnits + numbered.totals.paidMinorUnits,
     files: paths.map((file) => ({
       path: file.split(path.sep).join('/'),
       sha256: sha256(readFileSync(path.join(open.folder, file))),

@@ -63,21 +63,32 @@ export function issuedForJob(open: OpenBook, job: string): IssuedDocument | null
   const credited = (number: string) => entries.filter((each) => each.event === 'credited' && each.invoice === number);
   const entry = entries.find(
     (each) =>
-      each.event === 'issued' &&
-      each.jobs.includes(job) &&
-      !isCreditedWhole(each.grossMinorUnits, credited(each.number)),
+      each.event === 'issued' && each.jobs.includes(job) && !isCreditedWhole(owedBy(each), credited(each.number)),
   );
   return entry?.event === 'issued'
     ? readDocument(open, issuedFolder({ number: entry.number, issued: entry.day }))
     : null;
 }
 
+/** The credit notes that correct an invoice, in the order in which they were issued. */
+export function creditNotesOf(open: OpenBook, number: string): readonly IssuedInvoice[] {
+  return readLedger(open).flatMap((entry) =>
+    entry.event === 'credited' && entry.invoice === number
+      ? [readDocument(open, issuedFolder({ number: entry.number, issued: entry.day })).invoice]
+      : [],
+  );
+}
+
+/** What a document adds to a balance, or takes off it. */
+export function owedBy(entry: LedgerEntry): number {
+  return entry.event === 'issued' || entry.event === 'credited' ? (entry.owedMinorUnits ?? entry.grossMinorUnits) : 0;
+}
+
 /**
  * Whether credit notes take back all of an invoice; one of nothing is taken back by any credit note.
- * @param grossMinorUnits the invoice's gross amount
+ * @param owedMinorUnits what the invoice charged
  * @param credits ledger entries of the credit notes that correct it
  */
-export function isCreditedWhole(grossMinorUnits: number, credits: readonly LedgerEntry[]): boolean {
-  const sum = credits.reduce((all, each) => all + (each.event === 'credited' ? each.grossMinorUnits : 0), 0);
-  return credits.length > 0 && sum >= grossMinorUnits;
+export function isCreditedWhole(owedMinorUnits: number, credits: readonly LedgerEntry[]): boolean {
+  return credits.length > 0 && credits.reduce((all, each) => all + owedBy(each), 0) >= owedMinorUnits;
 }

@@ -120,6 +120,8 @@ function appendLocked(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
     sequence: lines.length + 1,
     previous: last === undefined ? firstPrevious : sha256(last),
   } as LedgerEntry;
+  // a line that could not be read again would close the whole book
+  readRecord(ledgerEntry, chained, ledgerFile(open));
   const line = JSON.stringify(chained);
   const handle = openSync(ledgerFile(open), 'a');
   try {

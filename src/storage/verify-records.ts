@@ -5,7 +5,7 @@ import { type IssuedInvoice, issuedInvoice } from '../records/issued-invoice.ts'
 import type { LedgerEntry } from '../records/ledger-entry.ts';
 import { readRecord } from '../records/read-record.ts';
 import type { Damage } from './damage.ts';
-import { isCreditedWhole, issuedFolder } from './issued.ts';
+import { isCreditedWhole, issuedFolder, owedBy } from './issued.ts';
 import type { OpenBook } from './open-book.ts';
 import { readJson } from './read-json.ts';
 
@@ -46,6 +46,7 @@ function documentDamage(open: OpenBook, entry: Entry<'issued'> | Entry<'credited
     record.number === entry.number &&
     record.issued === entry.day &&
     record.totals.grossMinorUnits === entry.grossMinorUnits &&
+    record.totals.dueMinorUnits + record.totals.paidMinorUnits === owedBy(entry) &&
     (record.type === 'invoice') === (entry.event === 'issued') &&
     (entry.event === 'issued' ? record.payerId === entry.payer : record.corrects?.number === entry.invoice);
   return same
@@ -64,8 +65,8 @@ function creditDamage(issued: readonly Entry<'issued'>[], credited: readonly Ent
     const invoice = issued.find((each) => each.number === entry.invoice);
     const sum = credited
       .filter((each) => each.invoice === entry.invoice && each.sequence <= entry.sequence)
-      .reduce((all, each) => all + each.grossMinorUnits, 0);
-    if (invoice !== undefined && sum <= invoice.grossMinorUnits) return [];
+      .reduce((all, each) => all + owedBy(each), 0);
+    if (invoice !== undefined && sum <= owedBy(invoice)) return [];
     return [
       {
         where: lineOf(entry),
@@ -93,7 +94,7 @@ function jobDamage(issued: readonly Entry<'issued'>[], credited: readonly Entry<
   const standing = issued.filter(
     (entry) =>
       !isCreditedWhole(
-        entry.grossMinorUnits,
+        owedBy(entry),
         credited.filter((each) => each.invoice === entry.number),
       ),
   );

@@ -1,0 +1,114 @@
+import { makeCreditNote } from '../pricing/make-credit-note.ts';
+import { Problem } from '../problem.ts';
+import { writeMoney } from '../quantities/write-money.ts';
+import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import { changeBook } from '../storage/change-book.ts';
+import { issueDocument } from '../storage/issue-document.ts';
+import { creditNotesOf, findIssued, type IssuedDocument } from '../storage/issued.ts';
+import { type OpenBook, openBook } from '../storage/open-book.ts';
+import { askLine, confirmByTyping } from './ask-in-words.ts';
+import type { Call, Command, World } from './command.ts';
+import { drawFiles } from './draw-files.ts';
+import { readLineOptions } from './read-line-options.ts';
+
+const listOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value : []);
+
+/**
+ * The invoice that a number names.
+ * @param book the open book
+ * @param number what was typed
+ * @param where the command, for the message
+ * @throws Problem when there is no such invoice
+ */
+export function namedInvoice(book: OpenBook, number: string, where: string): IssuedDocument {
+  const found = findIssued(book, number);
+  if (found === null)
+    throw new Problem(`No invoice ${number} was issued.`, where, '`keyout owed` lists the open ones.', 2);
+  if (found.invoice.type !== 'invoice')
+    throw new Problem(
+      `${found.number} is a credit note.`,
+      where,
+      `Name the invoice it corrects: ${found.invoice.corrects?.number ?? ''}.`,
+      2,
+    );
+  return found;
+}
+
+async function reasonOf(call: Call, world: World): Promise<string> {
+  const given = call.options.because;
+  if (typeof given === 'string' && given.trim() !== '') return given.trim();
+  if (!world.mayAsk) throw new Problem('No reason is given.', 'keyout credit', 'Give it: --because "billed twice".', 2);
+  return askLine('Why is it credited? (printed on the credit note)', (answer) =>
+    answer === '' ? 'A credit note needs a reason.' : true,
+  );
+}
+
+function writePreview(note: IssuedInvoice, locale: string): string {
+  const money = (minorUnits: number) => writeMoney(minorUnits, note.currency, locale);
+  return [
+    `Credit note to ${note.payer.name}, correcting ${note.corrects?.number}: ${note.corrects?.because}`,
+    ...note.lines.map((line) => `  ${line.what.padEnd(52).slice(0, 52)} ${money(line.netMinorUnits).padStart(12)}`),
+    `  ${'tax'.padEnd(52)} ${money(note.totals.taxMinorUnits).padStart(12)}`,
+    `  ${'total'.padEnd(52)} ${money(note.totals.dueMinorUnits).padStart(12)}`,
+  ].join('\n');
+}
+
+/** `keyout credit INVOICE`: a credit note over an invoice or some of its lines; nothing issued is ever changed. */
+export const credit: Command = {
+  name: 'credit',
+  words: 'INVOICE',
+  summary: 'credit note, whole or by line',
+  options: {
+    line: {
+      type: 'string',
+      multiple: true,
+      takes: 'N[:QUANTITY]',
+      help: 'a line to take back, whole, in part (2:1.5) or by amount (2:amount=12.50); without any: all that is left',
+    },
+    because: { type: 'string', takes: 'TEXT', help: 'the reason, printed on the credit note' },
+    draft: { type: 'boolean', help: 'show what would be issued, issue nothing' },
+    yes: { type: 'boolean', help: 'do not ask for confirmation' },
+  },
+  run: async (call, world) => {
+    const [number, more] = call.words;
+    if (number === undefined || more !== undefined)
+      throw new Problem('Exactly one invoice is named.', 'keyout credit', 'Write `keyout credit INV-0042`.', 2);
+    const book = openBook(world.bookFolder);
+    const { invoice } = namedInvoice(book, number, 'keyout credit');
+    const texts = listOf(call.options.line);
+    const lines = texts.length === 0 ? ('all' as const) : readLineOptions(texts, invoice.currency);
+    const because = await reasonOf(call, world);
+    const issued = world.today(book.book.timeZone);
+    const draftNow = () =>
+      makeCreditNote({
+        invoice,
+        lines,
+        number: 'draft',
+        issued,
+        because,
+        earlier: creditNotesOf(book, invoice.number),
+      });
+    const preview = draftNow();
+    if (call.options.draft === true) {
+      world.say(world.json ? JSON.stringify(preview, null, 2) : writePreview(preview, book.book.locale));
+      return 0;
+    }
+    if (world.mayAsk && call.options.yes !== true) {
+      world.tell(writePreview(preview, book.book.locale));
+      if (!(await confirmByTyping('A credit note cannot be taken back.', invoice.number))) {
+        world.tell('Nothing was issued.');
+        return 1;
+      }
+    }
+    const made = await changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) =>
+      issueDocument(changing, { draft: draftNow(), van: world.van ?? null }),
+    );
+    const amount = writeMoney(made.invoice.totals.dueMinorUnits, made.invoice.currency, book.book.locale);
+    world.say(
+      world.json
+        ? JSON.stringify(made.invoice, null, 2)
+        : `${made.number}  credits ${amount} of ${invoice.number}  ${made.pdfPath}`,
+    );
+    return 0;
+  },
+};

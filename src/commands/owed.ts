@@ -1,0 +1,72 @@
+import { ageBuckets, agedBalances, type PayerBalance } from '../pricing/aged-balances.ts';
+import { Problem } from '../problem.ts';
+import { isCalendarDate } from '../quantities/calendar-date.ts';
+import { writeMoney } from '../quantities/write-money.ts';
+import { readIssued } from '../storage/issued.ts';
+import { openBook } from '../storage/open-book.ts';
+import { readPayments } from '../storage/record-payment.ts';
+import type { Command } from './command.ts';
+
+function table(rows: readonly (readonly string[])[]): string {
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  return rows
+    .map((row) =>
+      row
+        .map((cell, column) => (column === 0 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0)))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
+
+function writeBalances(balances: readonly PayerBalance[], day: string, locale: string): string {
+  const shown = balances.filter((each) => each.open.length > 0 || each.creditMinorUnits !== 0);
+  if (shown.length === 0) return `Nobody owes anything on ${day}.`;
+  const heads = ['payer', ...ageBuckets, 'credit', 'total'];
+  const payers = shown.map((each) => {
+    const money = (minorUnits: number) => writeMoney(minorUnits, each.currency, locale);
+    return [
+      each.payerName,
+      ...ageBuckets.map((bucket) => money(each.buckets[bucket])),
+      money(each.creditMinorUnits === 0 ? 0 : -each.creditMinorUnits),
+      money(each.totalMinorUnits),
+    ];
+  });
+  const open = shown.flatMap((each) =>
+    each.open.map((document) => {
+      const money = (minorUnits: number) => writeMoney(minorUnits, each.currency, locale);
+      const late = document.daysOverdue > 0 ? `${document.daysOverdue} days overdue` : '';
+      return [document.number, each.payerName, `due ${document.due}`, money(document.balanceMinorUnits), late];
+    }),
+  );
+  return [
+    `Owed on ${day}, by days after the due date`,
+    table([heads, ...payers]),
+    ...(open.length === 0 ? [] : [table([['invoice', 'payer', 'due', 'open', ''], ...open])]),
+  ].join('\n\n');
+}
+
+/** `keyout owed`: who owes what, by age, as of any day. */
+export const owed: Command = {
+  name: 'owed',
+  words: '',
+  summary: 'who owes what, by age',
+  options: {
+    day: { type: 'string', takes: 'DATE', help: 'as of this day (default: today)' },
+    payer: { type: 'string', takes: 'ID', help: 'only this payer' },
+  },
+  run: async (call, world) => {
+    const book = openBook(world.bookFolder);
+    const given = call.options.day;
+    const day = typeof given === 'string' ? given : world.today(book.book.timeZone);
+    if (!isCalendarDate(day))
+      throw new Problem(`"${day}" is not a date that exists.`, 'keyout owed --day', 'Write it like 2026-11-24.', 2);
+    const balances = agedBalances(
+      readIssued(book).map((each) => each.invoice),
+      readPayments(book),
+      day,
+    ).filter((each) => typeof call.options.payer !== 'string' || each.payerId === call.options.payer);
+    world.say(world.json ? JSON.stringify({ day, balances }, null, 2) : writeBalances(balances, day, book.book.locale));
+    return 0;
+  },
+};
