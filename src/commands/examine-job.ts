@@ -8,6 +8,7 @@ import type { Finding, JobFacts } from '../rules/rule.ts';
 import { earlierJobs, sameDeviceJobs } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { photographFiles } from '../storage/photographs.ts';
+import { signatureState } from '../storage/signature-state.ts';
 
 /** A job with all that follows from it. */
 export type ExaminedJob = {
@@ -36,6 +37,7 @@ export async function examineJob(book: OpenBook, job: Job): Promise<ExaminedJob>
     earlier: await earlierJobs(book, job),
     sameDevice: await sameDeviceJobs(book, job),
     photographFiles: await photographFiles(book, job),
+    signatureVoid: signatureState(job) === 'void',
   };
   const findings = checkJob(facts);
   return {

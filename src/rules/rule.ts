@@ -18,6 +18,8 @@ export type JobFacts = {
   readonly sameDevice: readonly Job[];
   /** names of the photographs that exist in the job's folder */
   readonly photographFiles: readonly string[];
+  /** true when the record says something else than when it was signed */
+  readonly signatureVoid?: boolean;
 };
 
 export type Severity = 'block' | 'reason' | 'advise';
@@ -50,7 +52,9 @@ export type RuleExample = {
   /** "a tape of 10 mm" */
   readonly name: string;
   readonly change: (soundJob: JobInput) => JobInput;
-  readonly facts?: Partial<Pick<JobFacts, 'earlier' | 'sameDevice' | 'photographFiles' | 'profile' | 'payer' | 'book'>>;
+  readonly facts?: Partial<
+    Pick<JobFacts, 'earlier' | 'sameDevice' | 'photographFiles' | 'signatureVoid' | 'profile' | 'payer' | 'book'>
+  >;
   /** places at which this rule finds something; empty when it passes */
   readonly finds: readonly string[];
 };

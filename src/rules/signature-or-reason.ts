@@ -8,13 +8,21 @@ export const signatureOrReason: Rule = {
   summary: 'The sheet is signed, or the record says why not.',
   why: 'An unsigned sheet proves little when a fault is found later.',
   source: 'common practice, no source',
-  check: ({ job }) => {
+  check: ({ job, signatureVoid }) => {
     const signature = job.signature;
     const missing =
       signature === undefined ||
       ((signature.answer === 'not available' || signature.answer === 'refuses') &&
         signature.noSignatureBecause === undefined &&
         signature.remark === undefined);
+    if (signatureVoid === true)
+      return [
+        {
+          at: 'signature',
+          what: 'The record was changed after it was signed: the signature is void.',
+          whatToDo: 'Show the sheet again and have it signed anew.',
+        } satisfies RuleHit,
+      ];
     return missing
       ? [
           {
@@ -26,6 +34,12 @@ export const signatureOrReason: Rule = {
       : [];
   },
   examples: [
+    {
+      name: 'signed, and changed after it',
+      change: (job) => ({ ...job, signature: { answer: 'accepts', name: 'A. Quill' } }),
+      facts: { signatureVoid: true },
+      finds: ['signature'],
+    },
     { name: 'accepted', change: (job) => ({ ...job, signature: { answer: 'accepts', name: 'A. Quill' } }), finds: [] },
     { name: 'no word on it', change: ({ signature: _signature, ...job }) => job, finds: ['signature'] },
   ],
