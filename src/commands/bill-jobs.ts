@@ -1,4 +1,5 @@
 import { effectiveRates } from '../pricing/effective-rates.ts';
+import { orderOnDay } from '../pricing/flat-rate.ts';
 import { makeInvoice } from '../pricing/make-invoice.ts';
 import { priceJob } from '../pricing/price-job.ts';
 import { Problem } from '../problem.ts';
@@ -31,21 +32,15 @@ async function pricedLines(book: OpenBook, job: Job, payer: Payer) {
   const trip = job.trip === undefined ? null : await readTrip(book, job.trip);
   const tripJobs: Job[] = [];
   for (const each of trip?.jobs ?? []) tripJobs.push(await readJob(book, each.job));
-  const sameKind = (await jobsOnDay(book, job.day)).filter(
-    (each) =>
-      each.identity.payer === payer.id &&
-      each.identity.visit === job.identity.visit &&
-      each.vehicle.class === job.vehicle.class &&
-      each.device?.profile === job.device?.profile,
-  );
-  const orderOnDay = sameKind.findIndex((each) => each.id === job.id) + 1;
+  const rates = effectiveRates(book.rates, payer);
+  const samePayer = (await jobsOnDay(book, job.day)).filter((each) => each.identity.payer === payer.id);
   return priceJob({
     job,
     trip,
     tripJobs,
-    rates: effectiveRates(book.rates, payer),
+    rates,
     book: book.book,
-    orderOnDay: Math.max(1, orderOnDay),
+    orderOnDay: orderOnDay(job, samePayer, rates),
   });
 }
 

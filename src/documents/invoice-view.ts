@@ -1,5 +1,4 @@
-import { decimalText, millionths } from '../quantities/decimal.ts';
-import { writeMoney } from '../quantities/write-money.ts';
+import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
 import type { InvoiceLine, InvoiceParty, IssuedInvoice } from '../records/issued-invoice.ts';
 import { writeDate } from './write-facts.ts';
@@ -16,9 +15,7 @@ function partyLines(party: InvoiceParty): readonly { readonly text: string }[] {
   ].map((text) => ({ text }));
 }
 
-function lineView(line: InvoiceLine, money: (minorUnits: number) => string, locale: string) {
-  const price = millionths(line.unitPriceMinorUnits);
-  const whole = price % 1_000_000n === 0n;
+function lineView(line: InvoiceLine, money: (minorUnits: number) => string, currency: string, locale: string) {
   const hours = line.unit === 'minute' && line.baseQuantity === '60';
   const quantity = hours
     ? new Intl.NumberFormat(locale, { maximumFractionDigits: 4 }).format(Number(line.quantity) / 60)
@@ -28,7 +25,7 @@ function lineView(line: InvoiceLine, money: (minorUnits: number) => string, loca
     because: line.because,
     quantity,
     unit: hours ? 'h' : line.unit,
-    price: whole ? money(Number(price / 1_000_000n)) : `${decimalText(price)} minor units`,
+    price: writePrice(line.unitPriceMinorUnits, currency, locale).replace('-', '−'),
     amount: money(line.netMinorUnits + line.discountMinorUnits),
     hasDiscount: line.discountMinorUnits !== 0,
     discountBecause: line.discountBecause,
@@ -80,7 +77,9 @@ export function invoiceView({ invoice, book }: { readonly invoice: IssuedInvoice
       text: vehicle.text,
       job: vehicle.job,
       site: [vehicle.customer, vehicle.place].filter((word) => word !== undefined).join(', '),
-      lines: invoice.lines.filter((line) => line.job === vehicle.job).map((line) => lineView(line, money, locale)),
+      lines: invoice.lines
+        .filter((line) => line.job === vehicle.job)
+        .map((line) => lineView(line, money, invoice.currency, locale)),
     })),
     net: money(totals.linesMinorUnits),
     hasAllowances: invoice.allowances.length > 0,

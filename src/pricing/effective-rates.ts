@@ -1,33 +1,63 @@
 import type { Payer } from '../records/payer.ts';
 import type { RateCard } from '../records/rate-card.ts';
 
+type FlatRate = RateCard['flatRates'][number];
+
+/** How narrowly a flat rate is meant: a device counts more than a class of vehicle. */
+export function narrowness(rate: FlatRate): number {
+  return (rate.device === undefined ? 0 : 2) + (rate.class === undefined ? 0 : 1);
+}
+
+// a payer's wide price also counts where the general card has a narrower one: repeated there, it outranks it
+function overNarrower(own: FlatRate, general: readonly FlatRate[]): readonly FlatRate[] {
+  return general
+    .filter(
+      (each) =>
+        each.visit === own.visit &&
+        (own.device === undefined || each.device === undefined || each.device === own.device) &&
+        (own.class === undefined || each.class === undefined || each.class === own.class),
+    )
+    .map((each) => ({
+      ...own,
+      ...(each.device === undefined ? {} : { device: each.device }),
+      ...(each.class === undefined ? {} : { class: each.class }),
+    }));
+}
+
 /**
- * The rate card that counts for a payer: where it has entries of its own, they replace the general ones.
+ * The rate card that counts for a payer: the general one with the payer's entries laid over it, entry by entry.
+ * A payer's entry counts on the days for which it is dated; on other days, and where it has none, the general entry does.
+ * A payer's flat rate for a kind of visit counts for every vehicle and device it names, also where the general card has a
+ * narrower price: the contract with the payer outranks the list. To agree that something is free, name it with price 0.
  * @param rates the general rate card
  * @param payer the payer
  */
 export function effectiveRates(rates: RateCard, payer: Payer): RateCard {
-  const own = Object.fromEntries(
-    Object.entries(payer.rates ?? {}).filter(
-      ([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0),
-    ),
-  );
-  return { ...rates, ...ownGiven(own, payer) };
-}
-
-const fillerDefaults: Readonly<Record<string, string>> = {
-  partsMarkUpPercent: '0',
-  documentDiscountPercent: '0',
-  ordinaryHours: '{"start":"07:00","end":"18:00"}',
-};
-
-// a default that zod fills in is not a price the payer agreed: it must not replace the general one
-function ownGiven(own: Readonly<Record<string, unknown>>, _payer: Payer): Partial<RateCard> {
-  return Object.fromEntries(
-    Object.entries(own).filter(
-      ([name, value]) => fillerDefaults[name] !== (typeof value === 'string' ? value : JSON.stringify(value)),
-    ),
-  ) as Partial<RateCard>;
+  const own = payer.rates ?? {};
+  const ownFlatRates = own.flatRates ?? [];
+  const repeated = [...ownFlatRates]
+    .sort((one, other) => narrowness(one) - narrowness(other))
+    .flatMap((each) => overNarrower(each, rates.flatRates));
+  const because = own.documentDiscountBecause ?? rates.documentDiscountBecause;
+  return {
+    schema: rates.schema,
+    flatRates: [...rates.flatRates, ...repeated, ...ownFlatRates],
+    hourly: [...rates.hourly, ...(own.hourly ?? [])],
+    waiting: [...rates.waiting, ...(own.waiting ?? [])],
+    callOut: [...rates.callOut, ...(own.callOut ?? [])],
+    travel: [...rates.travel, ...(own.travel ?? [])],
+    extras: [...rates.extras, ...(own.extras ?? [])],
+    parts: [...rates.parts, ...(own.parts ?? [])],
+    partsMarkUpPercent: own.partsMarkUpPercent ?? rates.partsMarkUpPercent,
+    wastedVisit: [...rates.wastedVisit, ...(own.wastedVisit ?? [])],
+    surcharges: [...rates.surcharges, ...(own.surcharges ?? [])],
+    ordinaryHours: own.ordinaryHours ?? rates.ordinaryHours,
+    weekendDays: own.weekendDays ?? rates.weekendDays,
+    holidays: [...rates.holidays, ...(own.holidays ?? [])],
+    lineDiscounts: [...rates.lineDiscounts, ...(own.lineDiscounts ?? [])],
+    documentDiscountPercent: own.documentDiscountPercent ?? rates.documentDiscountPercent,
+    ...(because === undefined ? {} : { documentDiscountBecause: because }),
+  };
 }
 
 /**

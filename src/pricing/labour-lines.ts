@@ -3,10 +3,11 @@ import { roundMinutes } from '../quantities/round-minutes.ts';
 import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { validOn } from './effective-rates.ts';
-import type { PricedLine } from './priced-line.ts';
+import { oneOf, type PricedLine } from './priced-line.ts';
 import { workMinutes, writeMinutes } from './work-minutes.ts';
 
-const plain = { baseQuantity: '1', discountMinorUnits: 0, discountBecause: '' };
+type Step = { readonly stepMinutes: number; readonly rounding: 'up' | 'nearest' };
+type Stretch = { readonly what: string; readonly minutes: number; readonly because: string };
 
 function byTheHour(
   kind: PricedLine['kind'],
@@ -16,24 +17,51 @@ function byTheHour(
   because: string,
 ): PricedLine {
   return {
-    kind,
-    what,
-    because,
-    quantity: String(minutes),
+    ...oneOf(kind, what, priceMinorUnits, because, String(minutes)),
     unit: 'minute',
-    unitPriceMinorUnits: String(priceMinorUnits),
-    ...plain,
     baseQuantity: '60',
   };
 }
 
+function ruleOf({ stepMinutes, rounding }: Step): string {
+  return rounding === 'up' ? `rounded up to ${stepMinutes} min` : `rounded to the nearest ${stepMinutes} min`;
+}
+
+function stretchesOf(job: Job, includedMinutes: number | null, timeZone: string): readonly Stretch[] {
+  const extras = (job.labour?.hourlyExtras ?? []).filter((extra) => extra.minutes > 0);
+  const extraMinutes = extras.reduce((sum, extra) => sum + extra.minutes, 0);
+  const worked = Math.max(0, workMinutes(job, timeZone) - extraMinutes);
+  const beyond = worked - (includedMinutes ?? 0);
+  const main =
+    includedMinutes === null
+      ? { what: 'Labour', minutes: beyond, because: `${writeMinutes(worked)} worked` }
+      : {
+          what: 'Labour beyond the flat rate',
+          minutes: beyond,
+          because: `${writeMinutes(worked)} worked less ${writeMinutes(includedMinutes)} included = ${writeMinutes(beyond)}`,
+        };
+  return [
+    ...(beyond > 0 ? [main] : []),
+    ...extras.map(({ what, minutes }) => ({ what, minutes, because: writeMinutes(minutes) })),
+  ];
+}
+
 /**
- * Hourly labour: work outside the flat rate, and minutes beyond those a flat rate includes.
+ * Hourly labour: work outside the flat rate, and minutes beyond those a flat rate includes, each rounded on its own;
+ * what is missing to the minimum of the rate card is added to the first.
  * @param job the job
  * @param rates the rate card that counts
  * @param includedMinutes minutes the flat rate includes, or null when none applies (then all work is by the hour)
+ * @param timeZone the business's time zone
+ * @throws Problem when there is hourly work and no hourly price is valid on the day, or the times are impossible
  */
-export function labourLines(job: Job, rates: RateCard, includedMinutes: number | null): readonly PricedLine[] {
+export function labourLines(
+  job: Job,
+  rates: RateCard,
+  includedMinutes: number | null,
+  timeZone: string,
+): readonly PricedLine[] {
+  const stretches = stretchesOf(job, includedMinutes, timeZone);
   const hourly = validOn(rates.hourly, job.day);
   if (hourly === null) {
     throw new Problem(
@@ -42,62 +70,38 @@ export function labourLines(job: Job, rates: RateCard, includedMinutes: number |
       'Add one whose dates include that day.',
     );
   }
-  const charged = (minutes: number) =>
-    Math.max(hourly.minimumMinutes, roundMinutes(minutes, hourly.stepMinutes, hourly.rounding));
-  const rule = `${hourly.rounding === 'up' ? 'rounded up' : 'rounded'} to ${hourly.stepMinutes} min`;
-  const extras = (job.labour?.hourlyExtras ?? []).filter((extra) => extra.minutes > 0);
-  const extraMinutes = extras.reduce((sum, extra) => sum + extra.minutes, 0);
-  const worked = Math.max(0, workMinutes(job) - extraMinutes);
-  const beyond = worked - (includedMinutes ?? 0);
-  const main =
-    beyond <= 0
-      ? []
-      : [
-          byTheHour(
-            'labour',
-            includedMinutes === null ? 'Labour' : 'Labour beyond the flat rate',
-            charged(beyond),
-            hourly.priceMinorUnits,
-            includedMinutes === null
-              ? `${writeMinutes(worked)} worked, ${rule}`
-              : `${writeMinutes(worked)} worked less ${writeMinutes(includedMinutes)} included = ${writeMinutes(beyond)}, ${rule}`,
-          ),
-        ];
-  return [
-    ...main,
-    ...extras.map((extra) =>
-      byTheHour(
-        'labour',
-        extra.what,
-        charged(extra.minutes),
-        hourly.priceMinorUnits,
-        `${writeMinutes(extra.minutes)}, ${rule}`,
-      ),
-    ),
-  ];
+  const rule = ruleOf(hourly);
+  const charged = stretches
+    .map((each) => ({ ...each, charged: roundMinutes(each.minutes, hourly.stepMinutes, hourly.rounding) }))
+    .filter((each) => each.charged > 0 || hourly.minimumMinutes > 0);
+  const missing = hourly.minimumMinutes - charged.reduce((sum, each) => sum + each.charged, 0);
+  return charged
+    .map((each, place) =>
+      place === 0 && missing > 0
+        ? {
+            ...each,
+            charged: each.charged + missing,
+            because: `${each.because}, ${rule}; at least ${writeMinutes(hourly.minimumMinutes)} a visit`,
+          }
+        : { ...each, because: `${each.because}, ${rule}` },
+    )
+    .filter((each) => each.charged > 0)
+    .map((each) => byTheHour('labour', each.what, each.charged, hourly.priceMinorUnits, each.because));
 }
 
 /**
- * Waiting beyond the free minutes.
+ * Waiting beyond the free minutes; where the rate card says nothing of waiting, none is charged.
  * @param job the job
  * @param rates the rate card that counts
  */
 export function waitingLines(job: Job, rates: RateCard): readonly PricedLine[] {
   const waited = job.labour?.waitingMinutes ?? 0;
   const rate = validOn(rates.waiting, job.day);
-  const hourly = validOn(rates.hourly, job.day);
-  const price = rate?.priceMinorUnits ?? hourly?.priceMinorUnits;
+  const price = rate?.priceMinorUnits ?? validOn(rates.hourly, job.day)?.priceMinorUnits;
   if (rate === null || price === undefined || waited <= rate.freeMinutes) return [];
   const minutes = roundMinutes(waited - rate.freeMinutes, rate.stepMinutes, rate.rounding);
   if (minutes === 0) return [];
   const reason = job.labour?.waitingBecause === undefined ? '' : ` (${job.labour.waitingBecause})`;
-  return [
-    byTheHour(
-      'waiting',
-      'Waiting',
-      minutes,
-      price,
-      `${writeMinutes(waited)} waited${reason} less ${writeMinutes(rate.freeMinutes)} free, ${rate.rounding === 'up' ? 'rounded up' : 'rounded'} to ${rate.stepMinutes} min`,
-    ),
-  ];
+  const because = `${writeMinutes(waited)} waited${reason} less ${writeMinutes(rate.freeMinutes)} free, ${ruleOf(rate)}`;
+  return [byTheHour('waiting', 'Waiting', minutes, price, because)];
 }

@@ -13,3 +13,31 @@ export type PricedLine = Pick<
   | 'discountMinorUnits'
   | 'discountBecause'
 >;
+
+/**
+ * A line of so many pieces at a price each, without discount.
+ * @param kind what kind of line
+ * @param what its text
+ * @param priceMinorUnits price of one: whole minor units, or decimal text of them
+ * @param because how the figure came about
+ * @param quantity decimal text
+ */
+export function oneOf(
+  kind: PricedLine['kind'],
+  what: string,
+  priceMinorUnits: number | string,
+  because: string,
+  quantity = '1',
+): PricedLine {
+  return {
+    kind,
+    what,
+    because,
+    quantity,
+    unit: 'each',
+    unitPriceMinorUnits: String(priceMinorUnits),
+    baseQuantity: '1',
+    discountMinorUnits: 0,
+    discountBecause: '',
+  };
+}

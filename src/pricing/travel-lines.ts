@@ -6,15 +6,31 @@ import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import type { Trip } from '../records/trip.ts';
 import { validOn } from './effective-rates.ts';
-import type { PricedLine } from './priced-line.ts';
-import { workMinutes, writeMinutes } from './work-minutes.ts';
+import { oneOf, type PricedLine } from './priced-line.ts';
+import { workMinutes, workSpan, writeMinutes } from './work-minutes.ts';
 
-function weights(trip: Trip, tripJobs: readonly Job[]): readonly bigint[] {
-  return trip.jobs.map((each) => {
+function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readonly bigint[] {
+  const where = `trips/${trip.day}.json`;
+  return trip.jobs.map((each, place) => {
     if (trip.shareBy === 'equally') return 1n;
-    if (trip.shareBy === 'distance') return millionths(each.distance ?? '0');
+    if (trip.shareBy === 'distance') {
+      if (each.distance === undefined)
+        throw new Problem(
+          `The trip is shared by distance, and ${each.job} has none.`,
+          `${where}, jobs[${place + 1}].distance`,
+          'Give every job its distance, or share the trip equally.',
+        );
+      return millionths(each.distance);
+    }
     const job = tripJobs.find((one) => one.id === each.job);
-    return BigInt(job === undefined ? 0 : workMinutes(job));
+    // a share by time that leaves out an unfinished job would charge the others for it, and differently once it is finished
+    if (job === undefined || workSpan(job, timeZone) === null)
+      throw new Problem(
+        `The trip is shared by time, and ${each.job} has no times yet.`,
+        `${where}, jobs[${place + 1}]`,
+        'Record when its work began and ended, or share the trip equally.',
+      );
+    return BigInt(workMinutes(job, timeZone));
   });
 }
 
@@ -25,33 +41,28 @@ function weights(trip: Trip, tripJobs: readonly Job[]): readonly bigint[] {
  * @param trip the trip
  * @param tripJobs all jobs of the trip
  * @param rates the rate card that counts
+ * @param timeZone the business's time zone
+ * @throws Problem when the trip is in another unit than the rate, or a job lacks what the trip is shared by
  */
-export function travelLines(job: Job, trip: Trip, tripJobs: readonly Job[], rates: RateCard): readonly PricedLine[] {
+export function travelLines(
+  job: Job,
+  trip: Trip,
+  tripJobs: readonly Job[],
+  rates: RateCard,
+  timeZone: string,
+): readonly PricedLine[] {
   const rate = validOn(rates.travel, trip.day);
   const place = trip.jobs.findIndex((each) => each.job === job.id);
   if (place < 0) return [];
-  const share = (total: number) => shareOut(total, weights(trip, tripJobs))[place] ?? 0;
+  const shares = weights(trip, tripJobs, timeZone);
+  const share = (total: number) => shareOut(total, shares)[place] ?? 0;
   const shared =
     trip.jobs.length === 1
       ? ''
       : `, shared ${trip.shareBy === 'equally' ? 'equally' : `by ${trip.shareBy}`} over ${trip.jobs.length} vehicles`;
   const line = (kind: PricedLine['kind'], what: string, total: number, because: string): readonly PricedLine[] => {
     const amount = share(total);
-    return amount === 0
-      ? []
-      : [
-          {
-            kind,
-            what,
-            because,
-            quantity: '1',
-            unit: 'each',
-            unitPriceMinorUnits: String(amount),
-            baseQuantity: '1',
-            discountMinorUnits: 0,
-            discountBecause: '',
-          },
-        ];
+    return amount === 0 ? [] : [oneOf(kind, what, amount, because)];
   };
   const extras = trip.tollsMinorUnits + trip.parkingMinorUnits;
   if (rate === null) return line('tolls and parking', 'Tolls and parking', extras, `at cost${shared}`);

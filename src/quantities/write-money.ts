@@ -1,4 +1,5 @@
 import { currencyDigits } from './currency-digits.ts';
+import { millionths } from './decimal.ts';
 
 /**
  * Money as it is written in a locale ("$1,234.50", "1.234,50 €").
@@ -17,4 +18,24 @@ export function writeMoney(minorUnits: number, currency: string, locale: string)
     maximumFractionDigits: digits,
   });
   return format.format(`${minorUnits < 0 ? '-' : ''}${decimal}` as unknown as number).replace('\u202f', '\u00a0');
+}
+
+/**
+ * A unit price as it is written in a locale, with the decimals it has beyond the minor unit ("72.5" cents to "$0.725").
+ * @param minorUnits decimal text, minor units
+ * @param currency three-letter code
+ * @param locale such as "en-US"
+ */
+export function writePrice(minorUnits: string, currency: string, locale: string): string {
+  const digits = currencyDigits(currency);
+  const value = millionths(minorUnits);
+  const text = String(value < 0n ? -value : value).padStart(digits + 7, '0');
+  const decimal = `${value < 0n ? '-' : ''}${text.slice(0, -6 - digits)}.${text.slice(-6 - digits)}`;
+  const format = new Intl.NumberFormat(locale, {
+    style: 'currency',
+    currency,
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits + 6,
+  });
+  return format.format(decimal as unknown as number).replace('\u202f', '\u00a0');
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { rateCard } from './rate-card.ts';
+import { payerRates } from './rate-card.ts';
 import { address, line, slug } from './shape.ts';
 
 /** A place where electronic invoices are received (EN 16931 BT-34, BT-49). */
@@ -32,7 +32,7 @@ export const payer = z.strictObject({
   needsPurchaseOrder: z.boolean().default(false),
   needsPhotographs: z.array(z.string()).default([]),
   termsDays: z.int().min(0).max(365).optional(),
-  /** entries that replace those of rates.json for this payer */
-  rates: rateCard.omit({ $schema: true, schema: true }).partial().optional(),
+  /** laid over rates.json entry by entry: what is not named here stays as it is there */
+  rates: payerRates.optional(),
 });
 export type Payer = z.infer<typeof payer>;

@@ -45,6 +45,9 @@ export const decimal = z
   .string('must be a number in quotes, such as "8.875"')
   .regex(/^-?\d{1,12}(\.\d{1,6})?$/, 'must be a plain decimal number in quotes, at most six decimals, such as "8.875"');
 
+/** A decimal that cannot be negative. */
+export const notNegative = decimal.refine((text) => !text.startsWith('-'), 'must not be negative');
+
 /** A percentage as decimal text, zero to one hundred. */
 export const percent = decimal.refine((text) => Number(text) >= 0 && Number(text) <= 100, 'must be between 0 and 100');
 

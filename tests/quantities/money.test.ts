@@ -6,9 +6,10 @@ import { addDays, daysBetween, isCalendarDate } from '../../src/quantities/calen
 import { currencyDigits } from '../../src/quantities/currency-digits.ts';
 import { decimalText, lineAmountMinorUnits, millionths } from '../../src/quantities/decimal.ts';
 import { divideRounded } from '../../src/quantities/divide-rounded.ts';
+import { priceForAmount } from '../../src/quantities/price-for-amount.ts';
 import { roundMinutes } from '../../src/quantities/round-minutes.ts';
 import { shareOut } from '../../src/quantities/share-out.ts';
-import { writeMoney } from '../../src/quantities/write-money.ts';
+import { writeMoney, writePrice } from '../../src/quantities/write-money.ts';
 
 describe('rounding', () => {
   test('half goes away from zero (EN 16931 practice: 365.125 to 365.13, -156,435.885 to -156,435.89)', () => {
@@ -92,6 +93,31 @@ describe('time and money', () => {
     expect(writeMoney(1235, 'JPY', 'en-US')).toBe('¥1,235');
     expect(writeMoney(123_450, 'EUR', 'de-DE')).toBe('1.234,50\u00a0€');
     expect(writeMoney(-5, 'USD', 'en-US')).toBe('-$0.05');
+  });
+
+  test('a price keeps the decimals it has beyond the minor unit', () => {
+    expect(writePrice('72.5', 'USD', 'en-US')).toBe('$0.725');
+    expect(writePrice('14500', 'USD', 'en-US')).toBe('$145.00');
+    expect(writePrice('1234.5', 'JPY', 'en-US')).toBe('¥1,234.5');
+    expect(writePrice('-1234567.000001', 'KWD', 'en-US')).toBe('-KWD\u00a01,234.567000001');
+  });
+
+  test('a price is found at which a quantity costs exactly an amount', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 100_000_000 }),
+        fc.integer({ min: -1_000_000, max: 1_000_000 }),
+        fc.constantFrom('1', '60'),
+        (count, amount, base) => {
+          const quantity = decimalText(BigInt(amount < 0 ? -count : count) * 1000n);
+          const price = priceForAmount(amount, quantity, base);
+          expect(price).not.toBeNull();
+          expect(lineAmountMinorUnits(quantity, price ?? '0', base) - amount).toBe(0);
+        },
+      ),
+    );
+    expect(priceForAmount(1, '0')).toBeNull();
+    expect(priceForAmount(-1, '1')).toBeNull();
   });
 
   test('dates that do not exist are refused, and days are counted over a leap day', () => {

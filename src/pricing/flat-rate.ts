@@ -1,0 +1,59 @@
+import type { Job } from '../records/job.ts';
+import type { RateCard } from '../records/rate-card.ts';
+import { narrowness, validOn } from './effective-rates.ts';
+import { oneOf, type PricedLine } from './priced-line.ts';
+import { writeMinutes } from './work-minutes.ts';
+
+type FlatRate = RateCard['flatRates'][number];
+
+/**
+ * The flat rate of a job: the narrowest that is meant for its visit, device and class of vehicle and valid on its day;
+ * of equally narrow ones the later in the list; null when none is.
+ * @param job the job
+ * @param rates the rate card that counts
+ */
+export function flatRateOf(job: Job, rates: RateCard): FlatRate | null {
+  const fits = rates.flatRates.filter(
+    (rate) =>
+      rate.visit === job.identity.visit &&
+      (rate.device === undefined || rate.device === job.device?.profile) &&
+      (rate.class === undefined || rate.class === job.vehicle.class) &&
+      validOn([rate], job.day) !== null,
+  );
+  const narrowest = Math.max(...fits.map(narrowness));
+  return fits.findLast((each) => narrowness(each) === narrowest) ?? null;
+}
+
+/**
+ * A job's place among the jobs of its day that have the same flat rate, in the order of their names; 1 for the first.
+ * @param job the job
+ * @param sameDay the jobs of the day for the same payer, this one among them
+ * @param rates the rate card that counts
+ */
+export function orderOnDay(job: Job, sameDay: readonly Job[], rates: RateCard): number {
+  const own = flatRateOf(job, rates);
+  const alike = sameDay.filter((each) => own !== null && each.day === job.day && flatRateOf(each, rates) === own);
+  const before = alike.filter((each) => each.id < job.id);
+  return before.length + 1;
+}
+
+/**
+ * The line of a flat rate, at the price of its tier.
+ * @param rate the flat rate
+ * @param visit what the visit is called
+ * @param order the job's place among those of the day with the same flat rate
+ */
+export function flatLine(rate: FlatRate, visit: string, order: number): PricedLine {
+  const tier = rate.tiers
+    .filter((each) => each.fromQuantity <= order)
+    .sort((one, other) => one.fromQuantity - other.fromQuantity)
+    .at(-1);
+  const where = [rate.class, rate.device].filter((word) => word !== undefined).join(', ');
+  const because = [
+    `flat rate${where === '' ? '' : ` for ${where}`}`,
+    `${writeMinutes(rate.includedMinutes)} included`,
+    ...(tier === undefined ? [] : [`price from vehicle ${tier.fromQuantity} of the day on`]),
+  ].join('; ');
+  const what = `${visit[0]?.toUpperCase()}${visit.slice(1)}`;
+  return oneOf('flat rate', what, tier?.priceMinorUnits ?? rate.priceMinorUnits, because);
+}

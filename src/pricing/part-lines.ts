@@ -1,0 +1,50 @@
+import { Problem } from '../problem.ts';
+import { decimalScale, decimalText, millionths } from '../quantities/decimal.ts';
+import { divideRounded } from '../quantities/divide-rounded.ts';
+import type { Job } from '../records/job.ts';
+import type { RateCard } from '../records/rate-card.ts';
+import { validOn } from './effective-rates.ts';
+import { oneOf, type PricedLine } from './priced-line.ts';
+
+function atCost(costMinorUnits: number, markUpPercent: string): { readonly price: string; readonly because: string } {
+  const percent = millionths(markUpPercent);
+  if (percent === 0n) return { price: String(costMinorUnits), because: 'at cost' };
+  // the price keeps its fractions of a cent: rounding belongs to the line, or a hundred pieces would be a cent off each
+  const price = divideRounded(BigInt(costMinorUnits) * (100n * decimalScale + percent), 100n);
+  return { price: decimalText(price), because: `cost plus ${decimalText(percent)} % mark-up` };
+}
+
+/**
+ * Parts used: at the price in the rate card, or at cost with the mark-up.
+ * @param job the job
+ * @param rates the rate card that counts
+ * @throws Problem naming the part that the rate card lacks, or that has neither a price there nor a cost on the job
+ */
+export function partLines(job: Job, rates: RateCard): readonly PricedLine[] {
+  return (job.parts ?? []).map((part, place) => {
+    const where = `${job.id}, parts[${place + 1}]`;
+    const listed =
+      part.part === undefined
+        ? null
+        : validOn(
+            rates.parts.filter((each) => each.id === part.part),
+            job.day,
+          );
+    const unit = part.unit;
+    if (listed !== null)
+      return {
+        ...oneOf('parts', part.what, listed.priceMinorUnits, 'price in the rate card', part.quantity),
+        unit,
+      };
+    if (part.unitCostMinorUnits === undefined)
+      throw new Problem(
+        part.part === undefined
+          ? `"${part.what}" has no price: neither a part of the rate card nor a cost is named.`
+          : `The rate card has no part "${part.part}" on ${job.day}.`,
+        part.part === undefined ? `${where}.unitCostMinorUnits` : `${where}.part`,
+        'Add it to rates.json, or give what one cost on the job (0 if it was free).',
+      );
+    const { price, because } = atCost(part.unitCostMinorUnits, rates.partsMarkUpPercent);
+    return { ...oneOf('parts', part.what, price, because, part.quantity), unit };
+  });
+}
