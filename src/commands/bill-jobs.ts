@@ -15,6 +15,7 @@ import type { OpenBook } from '../storage/open-book.ts';
 import { readTrip } from '../storage/trips.ts';
 import type { World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
+import { tellLacking } from './tell-lacking.ts';
 
 function payerOf(book: OpenBook, job: Job): Payer {
   const id = job.identity.payer;
@@ -98,7 +99,9 @@ export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: str
     const unbilled = jobs.filter((job) => issuedForJob(book, job.id) === null);
     if (unbilled.length === 0) return null;
     const draft = await draftInvoice(book, unbilled, issued);
-    return issueDocument(changing, { draft, van: world.van ?? null });
+    const document = await issueDocument(changing, { draft, van: world.van ?? null });
+    tellLacking(document.invoice, world);
+    return document;
   });
 }
 

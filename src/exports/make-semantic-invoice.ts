@@ -41,7 +41,7 @@ function checkSums(invoice: IssuedInvoice): void {
     sum(taxes.map((group) => group.taxMinorUnits)) === totals.taxMinorUnits &&
     sum(taxes.map((group) => group.baseMinorUnits)) === totals.netMinorUnits &&
     totals.netMinorUnits + totals.taxMinorUnits === totals.grossMinorUnits &&
-    totals.grossMinorUnits - totals.paidMinorUnits === totals.dueMinorUnits;
+    totals.grossMinorUnits - totals.paidMinorUnits + (totals.roundingMinorUnits ?? 0) === totals.dueMinorUnits;
   if (agrees && lines.length > 0) return;
   throw new Problem(
     lines.length === 0 ? 'The document has no line.' : 'The sums of the document do not follow from its lines.',
@@ -61,6 +61,7 @@ function semanticTotals(invoice: IssuedInvoice, digits: number): SemanticInvoice
     tax: write(totals.taxMinorUnits),
     gross: write(totals.grossMinorUnits),
     ...(totals.paidMinorUnits === 0 ? {} : { prepaid: write(totals.paidMinorUnits) }),
+    ...(totals.roundingMinorUnits === undefined ? {} : { rounding: write(totals.roundingMinorUnits) }),
     due: write(totals.dueMinorUnits),
   };
 }

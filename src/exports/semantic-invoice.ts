@@ -95,6 +95,7 @@ export type SemanticInvoice = {
     readonly tax: string;
     readonly gross: string;
     readonly prepaid?: string;
+    readonly rounding?: string;
     readonly due: string;
   };
   readonly lines: readonly SemanticLine[];

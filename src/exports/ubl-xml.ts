@@ -119,6 +119,7 @@ function totals({ totals: sums }: SemanticInvoice, money: Money): XmlElement | n
     money('cbc:AllowanceTotalAmount', sums.allowances),
     money('cbc:ChargeTotalAmount', sums.charges),
     money('cbc:PrepaidAmount', sums.prepaid),
+    money('cbc:PayableRoundingAmount', sums.rounding),
     money('cbc:PayableAmount', sums.due),
   ]);
 }

@@ -86,7 +86,8 @@ export function openDocuments(
         grossMinorUnits: each.totals.grossMinorUnits,
         paidMinorUnits,
         creditedMinorUnits,
-        balanceMinorUnits: each.totals.grossMinorUnits - paidMinorUnits - creditedMinorUnits,
+        // due and paid together are what was owed at issue, rounding (BT-114) included
+        balanceMinorUnits: each.totals.dueMinorUnits + each.totals.paidMinorUnits - paidMinorUnits - creditedMinorUnits,
         daysOverdue,
         bucket: bucketOf(daysOverdue),
       };

@@ -10,6 +10,31 @@ function combinedRate(code: TaxCode): string {
   return `${text.slice(0, -6)}.${text.slice(-6)}`.replace(/\.?0+$/, '');
 }
 
+// tax is computed on the whole base of a category and rate (BR-CO-17): what rounding each tax code by itself leaves over goes to its largest
+function withRounding(group: TaxGroup, all: readonly TaxGroup[]): TaxGroup {
+  const alike = all.filter(
+    (each) =>
+      each.category === group.category && millionths(each.ratePercent || '0') === millionths(group.ratePercent || '0'),
+  );
+  const largest = alike.reduce((one, other) =>
+    Math.abs(other.baseMinorUnits) > Math.abs(one.baseMinorUnits) ? other : one,
+  );
+  if (alike.length === 1 || largest !== group) return group;
+  const base = alike.reduce((sum, each) => sum + each.baseMinorUnits, 0);
+  const over = alike.reduce(
+    (rest, each) => rest - each.taxMinorUnits,
+    percentOfMinorUnits(base, group.ratePercent || '0'),
+  );
+  if (over === 0) return group;
+  const taxMinorUnits = group.taxMinorUnits + over;
+  const parts = shareOut(
+    taxMinorUnits,
+    group.jurisdictions.map((each) => millionths(each.ratePercent)),
+  );
+  const jurisdictions = group.jurisdictions.map((each, place) => ({ ...each, taxMinorUnits: parts[place] ?? 0 }));
+  return { ...group, taxMinorUnits, jurisdictions };
+}
+
 /**
  * Tax groups and totals of a document.
  * Source: EN 16931-1, BR-CO-10 to BR-CO-17: tax per group of one category and rate, never per line; sums of rounded amounts are not rounded again.
@@ -26,7 +51,7 @@ export function computeTotals(
 ): Pick<IssuedInvoice, 'taxes' | 'totals'> {
   const sum = (numbers: readonly number[]) => numbers.reduce((all, each) => all + each, 0);
   const used = codes.filter((code) => [...lines, ...allowances].some((each) => each.taxCode === code.id));
-  const taxes: TaxGroup[] = used.map((code) => {
+  const computed: TaxGroup[] = used.map((code) => {
     const own = lines.filter((line) => line.taxCode === code.id).map((line) => line.netMinorUnits);
     const moved = allowances
       .filter((each) => each.taxCode === code.id)
@@ -50,6 +75,7 @@ export function computeTotals(
       taxMinorUnits,
     };
   });
+  const taxes = computed.map((group) => withRounding(group, computed));
   const linesMinorUnits = sum(lines.map((line) => line.netMinorUnits));
   const allowancesMinorUnits = sum(allowances.filter((each) => !each.charge).map((each) => each.amountMinorUnits));
   const chargesMinorUnits = sum(allowances.filter((each) => each.charge).map((each) => each.amountMinorUnits));

@@ -170,8 +170,8 @@ export const variants: Readonly<Record<string, IssuedInvoice>> = {
   'two codes of one rate': sampleDocument({
     codes: [standardTax, { ...standardTax, id: 'parts' }],
     lines: [
-      { quantity: '1', unitPriceMinorUnits: '5000' },
-      { ...part, quantity: '1', unitPriceMinorUnits: '10000' },
+      { quantity: '1', unitPriceMinorUnits: '5002' },
+      { ...part, quantity: '1', unitPriceMinorUnits: '10002' },
     ],
   }),
   yen: sampleDocument({

@@ -2,6 +2,8 @@ import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ublXml } from '../../src/exports/ubl-xml.ts';
+import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
+import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { allDocuments, exampleDocument, publishedExamples, variants } from './document-variants.ts';
 import { elementsAt, everyElement, type ReadElement, readXml, textAt } from './read-xml.ts';
 import { sampleCredit, sampleDocument } from './sample-documents.ts';
@@ -58,7 +60,10 @@ function rederive(root: ReadElement, digits: number): void {
   expect(total('TaxExclusiveAmount')).toBe(net.toFixed(digits));
   expect(textAt(root, 'cac:TaxTotal/cbc:TaxAmount')).toBe(sum(taxes).toFixed(digits));
   expect(total('TaxInclusiveAmount')).toBe(net.plus(sum(taxes)).toFixed(digits));
-  const due = net.plus(sum(taxes)).minus(number(root, 'cac:LegalMonetaryTotal/cbc:PrepaidAmount'));
+  const due = net
+    .plus(sum(taxes))
+    .minus(number(root, 'cac:LegalMonetaryTotal/cbc:PrepaidAmount'))
+    .plus(number(root, 'cac:LegalMonetaryTotal/cbc:PayableRoundingAmount'));
   expect(total('PayableAmount')).toBe(due.toFixed(digits));
 }
 
@@ -168,6 +173,28 @@ describe('Peppol BIS Billing 3 is claimed where both parties can be reached by i
       expect(textAt(root, 'cbc:CustomizationID')).toBe('urn:cen.eu:en16931:2017');
     },
   );
+});
+
+describe('credit notes of parts, as they are issued,', () => {
+  test.each(Object.entries(variants))('follow the same rules: %s', (_, invoice) => {
+    const earlier: IssuedInvoice[] = [];
+    const first = invoice.lines.find((line) => Math.abs(line.netMinorUnits) >= 100);
+    if (first === undefined) throw new Error('no line');
+    for (const lines of [[{ number: first.number, amountMinorUnits: 33 }], 'all'] as const) {
+      const credit = makeCreditNote({
+        invoice,
+        lines,
+        earlier,
+        number: `CRN-${earlier.length}`,
+        issued: '2026-12-01',
+        because: 'Too much',
+      });
+      earlier.push(credit);
+      const root = readXml(ublXml(credit));
+      checkOrder(root);
+      rederive(root, invoice.currency === 'JPY' ? 0 : 2);
+    }
+  });
 });
 
 test('a credit note names its invoice and is set against it', () => {
