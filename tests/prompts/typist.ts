@@ -12,10 +12,10 @@ export function readScript(name: string): readonly Typed[] {
   const text = readFileSync(new URL(name, import.meta.url), 'utf8');
   return text
     .split('\n')
-    .filter((line) => line.includes(' => ') && !line.startsWith('#'))
+    .filter((line) => line.includes(' =>') && !line.startsWith('#'))
     .map((line) => {
-      const [begins = '', typed = ''] = line.split(' => ');
-      return { begins, text: typed };
+      const [begins = '', typed = ''] = line.split(' =>');
+      return { begins, text: typed.trimStart() };
     });
 }
 
