@@ -25,12 +25,16 @@ function sentence(issue: z.core.$ZodIssue): string {
 export function readRecord<Schema extends z.ZodType>(schema: Schema, value: unknown, file: string): z.output<Schema> {
   const result = schema.safeParse(value, { reportInput: true });
   if (result.success) return result.data;
-  const places = result.error.issues.map((issue) => `${fieldPath(issue.path) || 'the whole file'} ${sentence(issue)}`);
+  const issues = result.error.issues.map((issue) => ({
+    field: fieldPath(issue.path) || 'the whole file',
+    what: sentence(issue),
+  }));
+  const [only] = issues;
   throw new Problem(
-    places.length === 1
-      ? `A field is wrong: ${places[0]}.`
-      : `${places.length} fields are wrong: ${places.join('; ')}.`,
-    file,
+    issues.length === 1
+      ? `A field is wrong: ${only?.field} ${only?.what}.`
+      : `${issues.length} fields are wrong: ${issues.map(({ field, what }) => `${field} ${what}`).join('; ')}.`,
+    issues.length === 1 ? `${file}, ${only?.field}` : file,
     'Mend the field in the file, or run the interview again; `keyout schema` prints what each field may hold.',
   );
 }
