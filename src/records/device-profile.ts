@@ -32,6 +32,10 @@ export const deviceProfile = z
     sealedAgainstWater: z.boolean().default(false),
     orientation: z.enum(['label up', 'label down', 'on edge', 'any']).default('any'),
     windscreen: z.boolean().default(false),
+    /** on a windscreen: whether 49 CFR 393.5 counts it as vehicle safety technology (positioning, cameras, transponders); absent: yes */
+    vehicleSafetyTechnology: z.boolean().optional(),
+    /** least distance from heater ducts, exhaust and other hot parts; absent: 100 mm */
+    heatMillimetresMin: millimetres.optional(),
   })
   .refine((profile) => profile.supplyVoltsMin < profile.supplyVoltsMax, {
     path: ['supplyVoltsMax'],

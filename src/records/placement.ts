@@ -40,6 +40,8 @@ export const placement = z.strictObject({
   inHeadStrikeArea: z.boolean().optional(),
   heatMillimetres: millimetres.optional(),
   expectedCelsiusMax: z.number().min(-60).max(200).optional(),
+  /** the coldest that the place may become */
+  expectedCelsiusMin: z.number().min(-60).max(200).optional(),
   wet: z.boolean().default(false),
   personMillimetres: millimetres.optional(),
   blocks: z.array(z.enum(['vent', 'view', 'control', 'seat travel', 'hatch'])).default([]),
@@ -49,6 +51,10 @@ export const placement = z.strictObject({
   belowSweptTopMillimetres: millimetres.optional(),
   /** windscreen only: upper edge of the device, above the lower edge of the area swept by the wipers */
   aboveSweptBottomMillimetres: millimetres.optional(),
+  /** windscreen only, for antennas and the like: lower edge of the device, below the upper edge of the glass */
+  belowGlassTopMillimetres: millimetres.optional(),
+  /** windscreen only: whether the wipers pass over the place */
+  inSweptArea: z.boolean().optional(),
   inSightLine: z.boolean().optional(),
   remark: line.optional(),
 });

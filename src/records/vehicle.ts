@@ -27,6 +27,8 @@ export const vehicle = z.strictObject({
   class: vehicleClass.optional(),
   /** true when used in commerce on public roads (windscreen rules of 49 CFR 393 apply in the United States) */
   commercial: z.boolean().default(true),
+  /** highest permitted weight, from the plate; decides whether windscreen limits for commercial vehicles apply (from 4536 kg) */
+  grossWeightKilograms: z.number().positive().max(200_000).optional(),
   odometer: odometer.optional(),
   systemVolts: z.union([z.literal(12), z.literal(24)], 'must be 12 or 24').optional(),
   drive: z.enum(['combustion', 'hybrid', 'electric'], 'must be combustion, hybrid or electric').optional(),

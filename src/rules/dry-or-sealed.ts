@@ -1,7 +1,11 @@
+import type { Zone } from '../records/placement.ts';
 import { exampleProfile } from './example-profile.ts';
 import { withPlacement } from './overlay.ts';
 import type { Rule } from './rule.ts';
 import { workDone } from './work-done.ts';
+
+/** Zones that rain, spray or washing reaches whatever was answered (common practice, no source). */
+const wetZones: readonly Zone[] = ['engine bay', 'battery box', 'chassis', 'roof'];
 
 /** The device sits dry, or is sealed against water. */
 export const dryOrSealed: Rule = {
@@ -13,11 +17,15 @@ export const dryOrSealed: Rule = {
   source: "the device's own profile; common practice, no source",
   check: ({ job, profile }) => {
     const { placement } = workDone(job);
-    if (placement === undefined || profile === null || !placement.wet || profile.sealedAgainstWater) return [];
+    if (placement === undefined || profile === null || profile.sealedAgainstWater) return [];
+    const outside = wetZones.includes(placement.zone);
+    if (!placement.wet && !outside) return [];
     return [
       {
         at: 'device',
-        what: 'The place is wet and the device is not sealed against water.',
+        what: outside
+          ? `Water reaches the ${placement.zone}, and the device is not sealed against it.`
+          : 'The place is wet and the device is not sealed against water.',
         whatToDo: 'Move it to a dry place, or fit a device that is sealed.',
       },
     ];
@@ -33,6 +41,12 @@ export const dryOrSealed: Rule = {
     {
       name: 'unsealed device in a wet place',
       change: withPlacement({ wet: true }),
+      finds: ['device'],
+      facts: { profile: exampleProfile },
+    },
+    {
+      name: 'unsealed device on the chassis',
+      change: withPlacement({ zone: 'chassis', wet: false }),
       finds: ['device'],
       facts: { profile: exampleProfile },
     },

@@ -1,3 +1,4 @@
+import { fuseDistanceMillimetresMax } from '../electrics/assess-fuse.ts';
 import type { Rule, RuleHit } from './rule.ts';
 import { workDone } from './work-done.ts';
 
@@ -11,11 +12,11 @@ export const fuseIsNearTheTap: Rule = {
   source: '33 CFR 183.455(b)(1), a boat rule used as a yardstick',
   check: ({ job }) =>
     (workDone(job).connections ?? [])
-      .filter((made) => (made.fuse?.distanceMillimetres ?? 0) > 178)
+      .filter((made) => (made.fuse?.distanceMillimetres ?? 0) > fuseDistanceMillimetresMax)
       .map(
         (made): RuleHit => ({
           at: made.lead,
-          what: `The fuse of the ${made.lead} lead sits ${made.fuse?.distanceMillimetres} mm from the joint; 178 mm (7 in) at most.`,
+          what: `The fuse of the ${made.lead} lead sits ${made.fuse?.distanceMillimetres} mm from the joint; ${fuseDistanceMillimetresMax} mm (7 in) at most.`,
           whatToDo: 'Move the fuse holder closer to the joint.',
         }),
       ),

@@ -14,12 +14,15 @@ export const loadedReadingTaken: Rule = {
       .filter(
         (made) =>
           made.lead === 'supply' &&
-          !job.probePoints?.some((point) => point.name === made.point && point.readings.some((each) => each.loaded)),
+          !job.probePoints?.some(
+            (point) =>
+              point.name === made.point && point.readings.some((each) => each.loaded && each.taken === 'after'),
+          ),
       )
       .map(
         (made): RuleHit => ({
           at: made.lead,
-          what: 'The supply wire was never read while it carried the device.',
+          what: 'The supply wire was not read after connecting while it carried the device.',
           whatToDo: 'Read it again with the device awake and record it as loaded.',
         }),
       ),
@@ -32,6 +35,18 @@ export const loadedReadingTaken: Rule = {
         probePoints: (job.probePoints ?? []).map((point) =>
           point.name === 'P1'
             ? { ...point, readings: (point.readings ?? []).filter((each) => each.loaded !== true) }
+            : point,
+        ),
+      }),
+      finds: ['supply'],
+    },
+    {
+      name: 'loaded with a test lamp before connecting, not with the device after',
+      change: (job) => ({
+        ...job,
+        probePoints: (job.probePoints ?? []).map((point) =>
+          point.name === 'P1'
+            ? { ...point, readings: (point.readings ?? []).map((each) => ({ ...each, taken: 'before' as const })) }
             : point,
         ),
       }),

@@ -15,14 +15,14 @@ export const noTapOnHighVoltageWiring: Rule = {
       .map(
         (made): RuleHit => ({
           at: made.lead,
-          what: `The ${made.lead} lead is joined to a wire in a orange sleeve.`,
+          what: `The ${made.lead} lead is joined to a wire in an orange sleeve.`,
           whatToDo: "Stop. Leave it as it is, do not touch it again, and have the maker's workshop look at it.",
         }),
       ),
   examples: [
     { name: 'plain wires', change: (job) => job, finds: [] },
     {
-      name: 'a orange sleeve',
+      name: 'an orange sleeve',
       change: (job) => ({
         ...job,
         probePoints: (job.probePoints ?? []).map((point) =>

@@ -8,14 +8,15 @@ export const standingDrainIsAcceptable: Rule = {
   severity: 'advise',
   summary: 'The battery lasts as long as the vehicle usually stands.',
   why: 'A vehicle that does not start after the holidays is blamed on whatever was fitted last.',
-  source: 'days = usable Ah / (A x 24); half the capacity usable is common practice, no source',
+  source:
+    'days = usable Ah / (A x 24); half the capacity usable is common practice, no source; charge by rest volts: Army TM 5-3805-262-20, p. 5-142',
   check: ({ job, profile, book }) => {
-    const { standingDays, standingDaysWanted, asleepMilliamps } = workOutElectrics(job, profile, book);
-    return standingDays !== null && standingDays < standingDaysWanted
+    const { standingDays, standingDaysWanted, asleepMilliamps, batteryPercent } = workOutElectrics(job, profile, book);
+    return job.identity.visit !== 'wasted visit' && standingDays !== null && standingDays < standingDaysWanted
       ? [
           {
             at: '',
-            what: `With ${asleepMilliamps} mA asleep the battery is down to half after ${standingDays} days; the vehicle stands up to ${standingDaysWanted}.`,
+            what: `With ${asleepMilliamps} mA asleep the battery${batteryPercent === null ? '' : ` (${batteryPercent} % full at rest)`} is down to half after ${standingDays} days; the vehicle stands up to ${standingDaysWanted}.`,
             whatToDo: 'Tell the customer; a battery isolator or a charger helps.',
           } satisfies RuleHit,
         ]
@@ -26,6 +27,11 @@ export const standingDrainIsAcceptable: Rule = {
     {
       name: '70 Ah and 22 mA for 100 days',
       change: (job) => ({ ...job, vehicle: { ...job.vehicle, standingDays: 100 } }),
+      finds: [''],
+    },
+    {
+      name: '70 Ah, half of it left',
+      change: (job) => ({ ...job, before: { ...job.before, restVolts: 12.25 } }),
       finds: [''],
     },
   ],

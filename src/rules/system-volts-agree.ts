@@ -10,12 +10,12 @@ export const systemVoltsAgree: Rule = {
   source: 'common practice, no source',
   check: ({ evidence }) =>
     evidence.traps
-      .filter((trap) => trap.kind === 'system differs' || trap.kind === 'over-voltage')
+      .filter((trap) => trap.kind === 'system differs')
       .map(
         (trap): RuleHit => ({
           at: '',
           what: trap.sentence,
-          whatToDo: 'Measure at the battery posts again and mend the record, or have the regulator looked at.',
+          whatToDo: 'Measure at the battery posts again and mend the record.',
         }),
       ),
   examples: [

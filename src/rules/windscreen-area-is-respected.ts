@@ -1,41 +1,17 @@
-import type { Placement } from '../records/placement.ts';
+import { exampleProfile } from './example-profile.ts';
 import { withPlacement } from './overlay.ts';
-import type { Rule, RuleHit } from './rule.ts';
+import type { Rule } from './rule.ts';
+import { antennaHits, isRegulated, localNote, sweptAreaHits } from './windscreen-limits.ts';
 import { workDone } from './work-done.ts';
 
-/** 49 CFR 393.60(e)(1)(ii)(A), since 6 May 2022: 8.5 in. */
-const belowSweptTopMillimetresMax = 216;
-/** 49 CFR 393.60(e)(1)(ii)(B): 7 in. */
-const aboveSweptBottomMillimetresMax = 175;
-
-function outsideArea(placement: Placement): readonly RuleHit[] {
-  const below = placement.belowSweptTopMillimetres;
-  const above = placement.aboveSweptBottomMillimetres;
-  if (below === undefined && above === undefined) {
-    return [
-      {
-        at: 'windscreen',
-        what: 'The place of the device within the area swept by the wipers is not measured.',
-        whatToDo: `Measure from its lower edge up to the top of the swept area (at most ${belowSweptTopMillimetresMax} mm), or from its upper edge down to the bottom (at most ${aboveSweptBottomMillimetresMax} mm).`,
-      },
-    ];
-  }
-  if (below !== undefined && below <= belowSweptTopMillimetresMax) return [];
-  if (above !== undefined && above <= aboveSweptBottomMillimetresMax) return [];
-  const measured = [
-    below === undefined
-      ? ''
-      : `${below} mm below the upper edge of the swept area (at most ${belowSweptTopMillimetresMax} mm)`,
-    above === undefined ? '' : `${above} mm above its lower edge (at most ${aboveSweptBottomMillimetresMax} mm)`,
-  ].filter((text) => text !== '');
-  return [
-    {
-      at: 'windscreen',
-      what: `The device reaches ${measured.join(' and ')}.`,
-      whatToDo: 'Move it up or down until one of the two limits holds, or off the windscreen.',
-    },
-  ];
-}
+const onGlass = (fields: Parameters<typeof withPlacement>[0]) =>
+  withPlacement({
+    zone: 'windscreen',
+    inSightLine: false,
+    belowSweptTopMillimetres: undefined,
+    aboveSweptBottomMillimetres: undefined,
+    ...fields,
+  });
 
 /** On a windscreen the device stays within the permitted area and out of the sight lines. */
 export const windscreenAreaIsRespected: Rule = {
@@ -45,8 +21,8 @@ export const windscreenAreaIsRespected: Rule = {
   summary: 'On a windscreen the device stays within the permitted area and out of the sight lines.',
   why: 'A device lower down hides road, signs and signals, and the carrier is cited for it.',
   source:
-    '49 CFR 393.60(e)(1)(ii), 87 FR 12596 (at most 216 mm, 8.5 in, below the upper edge of the swept area, or at most 175 mm, 7 in, above its lower edge); elsewhere: local code',
-  check: ({ job, book }) => {
+    '49 CFR 393.60(e)(1)(ii), 87 FR 12596 (vehicle safety technology: at most 216 mm, 8.5 in, below the upper edge of the swept area, or at most 175 mm, 7 in, above its lower edge); (e)(1)(i) (antennas: at most 152 mm, 6 in, below the upper edge of the glass, outside the swept area); commercial vehicles: 49 CFR 390.5 (from memory); elsewhere: local code',
+  check: ({ job, book, profile }) => {
     const { placement } = workDone(job);
     if (placement?.zone !== 'windscreen') return [];
     if (placement.inSightLine === true) {
@@ -58,52 +34,49 @@ export const windscreenAreaIsRespected: Rule = {
         },
       ];
     }
-    if (!job.vehicle.commercial || book.business.address.country !== 'US') {
+    if (!isRegulated(job.vehicle, book)) {
       return [
         {
           at: 'windscreen',
           what: 'The device is on the windscreen; what may stand there is for the local code to say.',
-          whatToDo: 'Look up the local code, or move the device off the windscreen.',
+          whatToDo: localNote(book.business.address.country),
           severity: 'advise',
         },
       ];
     }
-    return outsideArea(placement);
+    return profile?.vehicleSafetyTechnology === false ? antennaHits(placement) : sweptAreaHits(placement, job.day);
   },
   examples: [
     {
       name: '216 mm below the upper edge of the swept area',
-      change: withPlacement({
-        zone: 'windscreen',
-        inSightLine: false,
-        belowSweptTopMillimetres: 216,
-        aboveSweptBottomMillimetres: undefined,
-      }),
+      change: onGlass({ belowSweptTopMillimetres: 216 }),
       finds: [],
     },
+    { name: '217 mm below the upper edge', change: onGlass({ belowSweptTopMillimetres: 217 }), finds: ['windscreen'] },
+    { name: '175 mm above the lower edge', change: onGlass({ aboveSweptBottomMillimetres: 175 }), finds: [] },
     {
-      name: '217 mm below the upper edge',
-      change: withPlacement({
-        zone: 'windscreen',
-        inSightLine: false,
-        belowSweptTopMillimetres: 217,
-        aboveSweptBottomMillimetres: undefined,
-      }),
+      name: 'in the sight line',
+      change: onGlass({ inSightLine: true, belowSweptTopMillimetres: 100 }),
       finds: ['windscreen'],
     },
     {
-      name: '175 mm above the lower edge',
-      change: withPlacement({
-        zone: 'windscreen',
-        inSightLine: false,
-        belowSweptTopMillimetres: undefined,
-        aboveSweptBottomMillimetres: 175,
-      }),
+      name: 'an antenna 152 mm below the top of the glass, outside the swept area',
+      change: onGlass({ belowGlassTopMillimetres: 152, inSweptArea: false }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
       finds: [],
     },
     {
-      name: 'in the sight line',
-      change: withPlacement({ zone: 'windscreen', inSightLine: true, belowSweptTopMillimetres: 100 }),
+      name: 'an antenna 153 mm below the top of the glass',
+      change: onGlass({ belowGlassTopMillimetres: 153, inSweptArea: false }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
+      finds: ['windscreen'],
+    },
+    {
+      name: 'a private car: the local code',
+      change: (job) => {
+        const placed = onGlass({ belowSweptTopMillimetres: 100 })(job);
+        return { ...placed, vehicle: { ...placed.vehicle, class: 'car' } };
+      },
       finds: ['windscreen'],
     },
   ],

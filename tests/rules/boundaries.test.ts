@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { book } from '../../src/records/book.ts';
 import { deviceProfiles } from '../../src/records/device-profile.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
+import { awayFromHeatSources } from '../../src/rules/away-from-heat-sources.ts';
 import { bendRadiusIsWideEnough } from '../../src/rules/bend-radius-is-wide-enough.ts';
 import { clearOfAirBags } from '../../src/rules/clear-of-air-bags.ts';
 import { deviceIsFirm } from '../../src/rules/device-is-firm.ts';
@@ -60,6 +61,15 @@ const onGlass = (below: number | undefined, above: number | undefined) =>
     aboveSweptBottomMillimetres: above,
   });
 
+const onDay =
+  (day: string, change: RuleExample['change']): RuleExample['change'] =>
+  (input) => ({ ...change(input), day });
+const onVehicle =
+  (fields: JobInput['vehicle']): RuleExample['change'] =>
+  (input) => ({ ...onGlass(500, 500)(input), vehicle: { ...input.vehicle, ...fields } });
+const antenna = (belowGlassTopMillimetres: number | undefined, inSweptArea: boolean | undefined) =>
+  withPlacement({ zone: 'windscreen', inSightLine: false, belowGlassTopMillimetres, inSweptArea });
+
 /** rule, what is laid over the job, change, expected places with severities */
 const boundaries: readonly (readonly [Rule, string, RuleExample['change'], readonly string[]])[] = [
   [tapeIsLongEnough, '25 mm of tape', taped(25), []],
@@ -96,6 +106,29 @@ const boundaries: readonly (readonly [Rule, string, RuleExample['change'], reado
   [windscreenAreaIsRespected, 'far from the top but low', onGlass(500, 175), []],
   [windscreenAreaIsRespected, 'between the two limits', onGlass(217, 176), ['windscreen reason']],
   [windscreenAreaIsRespected, 'not measured', onGlass(undefined, undefined), ['windscreen reason']],
+  [windscreenAreaIsRespected, '215 mm below the top', onGlass(215, undefined), []],
+  [windscreenAreaIsRespected, '174 mm above the bottom', onGlass(undefined, 174), []],
+  // before 87 FR 12596 became effective on 6 May 2022: 4 in
+  [windscreenAreaIsRespected, '100 mm on 5 May 2022', onDay('2022-05-05', onGlass(100, undefined)), []],
+  [
+    windscreenAreaIsRespected,
+    '101 mm on 5 May 2022',
+    onDay('2022-05-05', onGlass(101, undefined)),
+    ['windscreen reason'],
+  ],
+  [windscreenAreaIsRespected, '216 mm on 6 May 2022', onDay('2022-05-06', onGlass(216, undefined)), []],
+  // 49 CFR 390.5: from 4536 kg; where the weight is unknown the class decides
+  [windscreenAreaIsRespected, 'a van of 4536 kg', onVehicle({ grossWeightKilograms: 4536 }), ['windscreen reason']],
+  [windscreenAreaIsRespected, 'a van of 4535 kg', onVehicle({ grossWeightKilograms: 4535 }), ['windscreen advise']],
+  [windscreenAreaIsRespected, 'a heavy truck', onVehicle({ class: 'heavy truck' }), ['windscreen reason']],
+  [windscreenAreaIsRespected, 'a bus', onVehicle({ class: 'bus' }), ['windscreen reason']],
+  [windscreenAreaIsRespected, 'a car', onVehicle({ class: 'car' }), ['windscreen advise']],
+  [windscreenAreaIsRespected, 'plant', onVehicle({ class: 'plant' }), ['windscreen advise']],
+  // common practice, no source
+  [awayFromHeatSources, '100 mm from a hot part', withPlacement({ heatMillimetres: 100 }), []],
+  [awayFromHeatSources, '99 mm from a hot part', withPlacement({ heatMillimetres: 99 }), ['device reason']],
+  [withinHeatLimit, '-20 °C where -20 °C is borne', withPlacement({ expectedCelsiusMin: -20 }), []],
+  [withinHeatLimit, '-21 °C where -20 °C is borne', withPlacement({ expectedCelsiusMin: -21 }), ['device reason']],
   // 47 CFR 2.1091(b)
   [distanceFromPeople, '200 mm from people', withPlacement({ personMillimetres: 200 }), []],
   [distanceFromPeople, '199 mm from people', withPlacement({ personMillimetres: 199 }), ['device reason']],
@@ -123,6 +156,29 @@ describe('limits of the hand rules', () => {
     const home = factsWith(unchanged).book;
     const abroad = { ...home, business: { ...home.business, address: { ...home.business.address, country: 'ES' } } };
     expect(hits(windscreenAreaIsRespected, onGlass(500, 500), { book: abroad })).toEqual(['windscreen advise']);
+  });
+
+  // 49 CFR 393.60(e)(1)(i): 6 in, outside the swept area
+  test.each([
+    [151, false, []],
+    [152, false, []],
+    [153, false, ['windscreen reason']],
+    [152, true, ['windscreen reason']],
+    [153, true, ['windscreen reason', 'windscreen reason']],
+    [undefined, false, ['windscreen reason']],
+    [152, undefined, ['windscreen reason']],
+  ])('an antenna %s mm below the top of the glass, swept by the wipers: %s', (below, swept, finds) => {
+    const profile = devices.find((each) => each.id === written.device?.profile) ?? null;
+    const asAntenna = profile === null ? null : { ...profile, vehicleSafetyTechnology: false };
+    expect(hits(windscreenAreaIsRespected, antenna(below, swept), { profile: asAntenna })).toEqual(finds);
+    expect(hits(windscreenAreaIsRespected, antenna(below, swept))).toEqual(['windscreen reason']);
+  });
+
+  test('in Great Britain the note names the zone in front of the driver (MOT inspection manual section 3)', () => {
+    const home = factsWith(unchanged).book;
+    const britain = { ...home, business: { ...home.business, address: { ...home.business.address, country: 'GB' } } };
+    const [hit] = windscreenAreaIsRespected.check(factsWith(onGlass(500, 500), { book: britain }));
+    expect(hit?.whatToDo).toMatch(/290 mm.*350 mm.*10 mm.*40 mm/);
   });
 
   test.each([

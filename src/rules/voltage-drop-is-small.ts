@@ -1,0 +1,114 @@
+import { continuousDropMillivoltsMax, lengthMillimetresMax } from '../electrics/lead-drop.ts';
+import { leadMilliohmsPerMetre } from '../electrics/lead-resistance.ts';
+import { workOutElectrics } from '../electrics/work-out-electrics.ts';
+import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import type { Reading } from '../records/reading.ts';
+import { exampleProfile } from './example-profile.ts';
+import { nominalVolts } from './nominal-volts.ts';
+import { withConnection } from './overlay.ts';
+import type { JobFacts, Rule, RuleHit } from './rule.ts';
+import { workDone } from './work-done.ts';
+
+/** Largest fall of a supply wire when the device begins to draw, millivolts (common practice, no source; cable figure of Army TM 9-2320-211-20). */
+const loadedFallMillivoltsMax = 200;
+
+const byGround = (reading: Reading) => reading.reference === 'chassis' || reading.reference === 'battery negative';
+
+/** The drop of both leads, worked out from gauge, length, current and heat. */
+function workedOut({ job, profile, book }: JobFacts): readonly RuleHit[] {
+  const { leadDropMillivolts, leadDropMillivoltsMax, conductorCelsius } = workOutElectrics(job, profile, book);
+  if (leadDropMillivolts === null || leadDropMillivolts <= leadDropMillivoltsMax || profile === null) return [];
+  const gauge = job.connections?.find((made) => made.lead === 'supply')?.gauge ?? profile.leadGauge;
+  const metres =
+    lengthMillimetresMax(
+      leadMilliohmsPerMetre(gauge, conductorCelsius),
+      leadDropMillivoltsMax / 2,
+      profile.awakeMilliamps,
+    ) / 1000;
+  return [
+    {
+      at: 'leads',
+      what: `Supply lead and return lose ${leadDropMillivolts} mV at ${profile.awakeMilliamps} mA and ${conductorCelsius} °C; ${leadDropMillivoltsMax} mV at most.`,
+      whatToDo: `Shorten the leads (this size may be ${metres.toFixed(1)} m long each way), or use a thicker one.`,
+    },
+  ];
+}
+
+/** The fall of the tapped wire, read without and with the device. */
+function measured(facts: JobFacts): readonly RuleHit[] {
+  const { connections, probePoints, supply } = workDone(facts.job);
+  const lead = connections?.find((made) => made.lead === 'supply');
+  const readings = (probePoints?.find((point) => point.name === lead?.point)?.readings ?? []).filter(byGround);
+  const limit = continuousDropMillivoltsMax[nominalVolts(facts)];
+  return readings.flatMap((reading): readonly RuleHit[] => {
+    if (reading.key === 'crank') return [];
+    const own = millivoltsFromVolts(reading.volts);
+    const unloaded = readings.find((each) => !each.loaded && each.key === reading.key);
+    const battery = supply?.find((each) => each.key === reading.key && each.taken === reading.taken);
+    const fall = reading.loaded && unloaded !== undefined ? millivoltsFromVolts(unloaded.volts) - own : 0;
+    const below = battery === undefined ? 0 : millivoltsFromVolts(battery.volts) - own;
+    const whatToDo = 'Look for a corroded joint or a thin wire on the way from the battery, or choose a better feed.';
+    if (fall > loadedFallMillivoltsMax)
+      return [
+        {
+          at: lead?.point ?? '',
+          what: `${lead?.point} falls by ${fall} mV (${reading.key}) once it carries the device; ${loadedFallMillivoltsMax} mV at most.`,
+          whatToDo,
+        },
+      ];
+    if (below > limit)
+      return [
+        {
+          at: lead?.point ?? '',
+          what: `${lead?.point} reads ${writeVolts(own)} V (${reading.key}), ${below} mV below the battery; ${limit} mV at most.`,
+          whatToDo,
+        },
+      ];
+    return [];
+  });
+}
+
+/** The supply loses little on its way to the device. */
+export const voltageDropIsSmall: Rule = {
+  id: 'voltage-drop-is-small',
+  group: 'wiring',
+  severity: 'reason',
+  summary:
+    'The supply loses little on its way to the device: 0.5 V on 12 V, 1 V on 24 V, 0.2 V when the device begins to draw.',
+  why: 'What is lost in joints and thin wire is heat there and missing volts at the device, first of all while cranking.',
+  source:
+    'FAA AC 43.13-1B, table 11-6 (14 V system 0.5 V, 28 V system 1 V, continuous; aircraft practice, a strict yardstick); 0.2 V under load: Army TM 9-2320-211-20 for cables',
+  check: (facts) => (facts.job.identity.visit === 'wasted visit' ? [] : [...workedOut(facts), ...measured(facts)]),
+  examples: [
+    { name: '1.5 m of 18 AWG at 80 mA', change: (job) => job, finds: [] },
+    {
+      name: '8 m of 18 AWG at 2 A',
+      change: withConnection('supply', { lengthMillimetres: 8000 }),
+      facts: { profile: { ...exampleProfile, awakeMilliamps: 2000, leadLengthMillimetres: 8000 } },
+      finds: [],
+    },
+    {
+      name: '10 m of 20 AWG at 2 A',
+      change: withConnection('supply', { lengthMillimetres: 10_000, gauge: { awg: 20 } }),
+      facts: { profile: { ...exampleProfile, awakeMilliamps: 2000 } },
+      finds: ['leads'],
+    },
+    {
+      name: 'a wire that falls by 0.4 V under the device',
+      change: (job) => ({
+        ...job,
+        probePoints: (job.probePoints ?? []).map((point) =>
+          point.name === 'P1'
+            ? {
+                ...point,
+                readings: (point.readings ?? []).map((each) =>
+                  each.loaded === true ? { ...each, volts: 13.68 } : each,
+                ),
+              }
+            : point,
+        ),
+      }),
+      finds: ['P1'],
+    },
+  ],
+};
