@@ -51,6 +51,7 @@ const resting =
     ...job,
     vehicle: { ...job.vehicle, systemVolts: system },
     supply: [],
+    probePoints: [],
     before: { restVolts: volts },
     after: {},
   });
