@@ -17,6 +17,8 @@ export type World = {
   readonly json: boolean;
   /** false with --no-input or without a terminal */
   readonly mayAsk: boolean;
+  /** one plain line a question: --plain, or a terminal that cannot move its cursor */
+  readonly plain: boolean;
   /** terminal columns */
   readonly columns: number;
   /** uniform in [0, 1), for job names */

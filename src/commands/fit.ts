@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { identifyWires } from '../evidence/identify-wires.ts';
 import { Problem } from '../problem.ts';
-import { askInTerminal } from '../prompts/ask-in-terminal.ts';
+import { askFor } from '../prompts/ask-for.ts';
 import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
 import { interview, nextQuestion } from '../prompts/interview.ts';
 import type { Around } from '../prompts/question.ts';
@@ -42,12 +42,12 @@ export const fit: Command = {
       `Job ${id}. Every answer is saved; Ctrl-C stops, \`keyout fit ${id}\` goes on. Escape or "<" goes back, "-" takes a usual answer away.`,
     );
     const told = new Set<string>();
-    const done = await interview(begun, askInTerminal, aroundOf(book, id, world), async (job) => {
+    const done = await interview(begun, askFor(world.plain), aroundOf(book, id, world), async (job) => {
       writeJob(book, job);
       if (job.interview?.draft === undefined) await tellNewFindings(book, job, told, world);
     });
-    await travel(book, done);
-    return finish(book, await withReasons(book, done), world);
+    await travel(book, done, world);
+    return finish(book, await withReasons(book, done, world), world);
   },
 };
 
@@ -59,7 +59,7 @@ async function chooseJob(book: OpenBook, day: string, world: World): Promise<str
     [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
       .filter((word) => word !== undefined)
       .join(' ');
-  return askInTerminal.choose(
+  return askFor(world.plain).choose(
     'Which job?',
     [
       ...begun.map((job) => ({ value: job.id, name: `go on with ${job.id}  ${vehicle(job)}` })),
@@ -108,14 +108,14 @@ function aroundOf(book: OpenBook, id: string, world: World): Around {
   };
 }
 
-async function travel(book: OpenBook, job: Job): Promise<void> {
+async function travel(book: OpenBook, job: Job, world: World): Promise<void> {
   if (job.trip === undefined) return;
   const trip = readTrip(book, job.trip);
   if (trip === null) {
-    const made = await askTrip(askInTerminal, book.book, job.trip, [job.id]);
+    const made = await askTrip(askFor(world.plain), book.book, job.trip, [job.id]);
     if (made !== null) writeTrip(book, made);
   } else {
-    const joined = await joinTrip(askInTerminal, trip, job.id);
+    const joined = await joinTrip(askFor(world.plain), trip, job.id);
     if (joined !== trip) writeTrip(book, joined);
   }
 }
@@ -133,10 +133,10 @@ async function tellNewFindings(book: OpenBook, job: Job, told: Set<string>, worl
   }
 }
 
-async function withReasons(book: OpenBook, done: Job): Promise<Job> {
+async function withReasons(book: OpenBook, done: Job, world: World): Promise<Job> {
   let job = done;
   for (const finding of (await examineJob(book, job)).open.filter((each) => each.severity === 'reason')) {
-    const reason = await askInTerminal.text(
+    const reason = await askFor(world.plain).text(
       `${finding.what} Your reason, printed on the sheet (empty to leave it open)`,
       '',
     );
@@ -157,7 +157,7 @@ async function finish(book: OpenBook, job: Job, world: World): Promise<0 | 1> {
     world.tell(`${job.id} is saved; it cannot be handed over yet.`);
     return 1;
   }
-  if (await askInTerminal.confirm('Print the handover sheet now?', true))
+  if (await askFor(world.plain).confirm('Print the handover sheet now?', true))
     world.say(await handOverJob(book, examined, world));
   world.tell(`Next: \`keyout bill ${job.id}\` issues its invoice, \`keyout day\` finishes the whole day.`);
   return 0;

@@ -8,6 +8,7 @@ const sharedOptions: Readonly<Record<string, CommandOption>> = {
   book: { type: 'string', takes: 'DIR', help: 'the book to work in' },
   json: { type: 'boolean', help: 'one JSON document on stdout' },
   'no-input': { type: 'boolean', help: 'never ask; fail instead' },
+  plain: { type: 'boolean', help: 'ask in plain lines, for screen readers and simple terminals' },
   today: { type: 'string', takes: 'DATE', help: 'take this day for today' },
   van: { type: 'string', takes: 'NAME', help: 'issue in the number series of this van (default: KEYOUT_VAN)' },
   help: { type: 'boolean', short: 'h', help: 'this text' },
@@ -100,6 +101,7 @@ async function worldOf(call: Call): Promise<World> {
     van: typeof call.options.van === 'string' ? call.options.van : process.env.KEYOUT_VAN || null,
     json: call.options.json === true,
     mayAsk: call.options['no-input'] !== true && process.stdin.isTTY === true && process.stdout.isTTY === true,
+    plain: call.options.plain === true || process.env.TERM === 'dumb',
     columns: process.stderr.columns ?? 80,
     random: Math.random,
   };

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { askBusiness } from '../prompts/ask-business.ts';
 import { askDeviceProfile } from '../prompts/ask-device-profile.ts';
-import { askInTerminal } from '../prompts/ask-in-terminal.ts';
+import { askFor } from '../prompts/ask-for.ts';
 import { askMeter } from '../prompts/ask-meter.ts';
 import { askPayer } from '../prompts/ask-payer.ts';
 import { askRates } from '../prompts/ask-rates.ts';
@@ -46,7 +46,7 @@ async function begin(folder: string, world: World): Promise<void> {
   );
   const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const made = await resumable(
-    askInTerminal,
+    askFor(world.plain),
     known,
     (answers) => keepSetupAnswers(folder, answers),
     async (ask) => {
@@ -103,10 +103,10 @@ const parts = [
 
 async function change(folder: string, world: World): Promise<void> {
   for (;;) {
-    const part = (await askInTerminal.choose('Change what?', parts, 'nothing more')) as (typeof parts)[number];
+    const part = (await askFor(world.plain).choose('Change what?', parts, 'nothing more')) as (typeof parts)[number];
     if (part === 'nothing more') return;
     await resumable(
-      askInTerminal,
+      askFor(world.plain),
       [],
       () => {},
       (ask) => changePart(folder, part, ask),

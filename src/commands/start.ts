@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
-import { askInTerminal } from '../prompts/ask-in-terminal.ts';
+import { askFor } from '../prompts/ask-for.ts';
 import type { Call, Command, World } from './command.ts';
 import { commandList } from './command-list.ts';
 
@@ -42,22 +42,22 @@ export const start: Command = {
     }
     if (!existsSync(path.join(world.bookFolder, 'book.json'))) {
       world.tell(`There is no book in ${world.bookFolder} yet.`);
-      if (!(await askInTerminal.confirm('Begin one now?', true))) return 1;
+      if (!(await askFor(world.plain).confirm('Begin one now?', true))) return 1;
       return runEntry('setup', call, world);
     }
-    const chosen = await choose('What now?', work);
+    const chosen = await choose('What now?', work, world);
     return chosen.command === 'money'
-      ? runChosen(await choose('Money', money), call, world)
+      ? runChosen(await choose('Money', money, world), call, world)
       : runChosen(chosen, call, world);
   },
 };
 
 // a command that is not there yet is not offered
-async function choose(message: string, entries: readonly Entry[]): Promise<Entry> {
+async function choose(message: string, entries: readonly Entry[], world: World): Promise<Entry> {
   const offered = entries.filter(
     (entry) => entry.command === 'money' || commandList.some((command) => command.name === entry.command),
   );
-  const name = await askInTerminal.choose(
+  const name = await askFor(world.plain).choose(
     message,
     offered.map((entry) => ({ value: entry.command, name: entry.name })),
     offered[0]?.command ?? '',
@@ -66,7 +66,8 @@ async function choose(message: string, entries: readonly Entry[]): Promise<Entry
 }
 
 async function runChosen(entry: Entry, call: Call, world: World): Promise<0 | 1> {
-  const words = entry.asks === undefined ? [] : (await askInTerminal.text(entry.asks, '')).split(/\s+/).filter(Boolean);
+  const words =
+    entry.asks === undefined ? [] : (await askFor(world.plain).text(entry.asks, '')).split(/\s+/).filter(Boolean);
   return runEntry(entry.command, { ...call, words }, world);
 }
 

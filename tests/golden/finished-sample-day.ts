@@ -17,6 +17,7 @@ export const stillWorld = (bookFolder: string): World => ({
   bookFolder,
   json: false,
   mayAsk: false,
+  plain: false,
   columns: 120,
   random: () => 0.5,
 });

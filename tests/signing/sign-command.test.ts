@@ -58,6 +58,7 @@ async function run(
     bookFolder: folder,
     json: options.json === true,
     mayAsk: false,
+    plain: false,
     columns: 80,
     random: () => 0,
   };
