@@ -2,8 +2,16 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 
-/** The bytes of the five fonts that documents are set in. */
-export function readFonts() {
+type DocumentFonts = Readonly<Record<'sans' | 'sansBold' | 'condensed' | 'condensedBold' | 'mono', Uint8Array>>;
+let remembered: DocumentFonts | null = null;
+
+/** The bytes of the five fonts that documents are set in, read once a process: the same bytes are then parsed once. */
+export function readFonts(): DocumentFonts {
+  remembered ??= readFromPackage();
+  return remembered;
+}
+
+function readFromPackage(): DocumentFonts {
   const folder = path.join(
     path.dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
     'ttf',

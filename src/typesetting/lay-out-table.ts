@@ -1,88 +1,99 @@
-import { type Block, block } from './block.ts';
-import type { TagNode } from './document-tree.ts';
+import { type Block, block, stacked } from './block.ts';
+import { type TagNode, tagsIn } from './document-tree.ts';
 import { millimetre } from './grid.ts';
-import { joined, layOutBlocks, type Setting, styleOf, tagsIn } from './lay-out-blocks.ts';
+import { layOutBlocks, type Setting } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
-import { type Mark, moved } from './page.ts';
+import { moved } from './page.ts';
+import { type Strip, sideBySide } from './side-by-side.ts';
+import { numbersIn, spaceBefore, styleOf } from './style-of.ts';
+import { textTags } from './tag-set.ts';
 
 const padding = 1.4 * millimetre;
+const aboveAndBelow = 1.5;
 
 /**
- * The rows of a table, each a block that is never torn; the head is repeated on every page.
+ * The rows of a table, each a block that is never torn unless it is taller than a page; the head is printed again on every page.
  * @param node the table
  * @param width points
- * @param setting widths of text, accent colour
+ * @param setting widths of text, structure
+ * @throws Problem for a row with more cells than the table has columns
  */
 export function layOutTable(node: TagNode, width: number, setting: Setting): readonly Block[] {
-  const shares = (node.attributes.widths ?? '1').split(' ').map(Number);
+  const shares = numbersIn(node.attributes.widths) ?? [1];
   const sum = shares.reduce((all, each) => all + each, 0);
   const widths = shares.map((share) => (width * share) / sum);
-  const parts = tagsIn(node.children);
-  const heads = parts.filter((part) => part.tag === 'thead').flatMap((part) => tagsIn(part.children));
-  const rows = parts.filter((part) => part.tag !== 'thead').flatMap((part) => tagsIn(part.children));
+  const rowsIn = (tag: string) =>
+    tagsIn(node.children)
+      .filter((part) => part.tag === tag)
+      .flatMap((part) => tagsIn(part.children));
   const ruled = node.attributes.rules !== 'none';
-  const header =
-    heads.length === 0 ? null : ruledBelow(joined(heads.map((row) => layOutRow(row, widths, node, setting))), width, 1);
-  const before = (Number(node.attributes['space-before'] ?? 0) * 4.5 * millimetre) / 2;
-  const body = rows.map((row, index) => {
-    const set = layOutRow(row, widths, node, setting);
-    const lined = ruled ? ruledBelow(set, width, 0.4) : set;
-    return {
-      ...lined,
-      header,
-      keepWithNext: row.attributes['keep-with-next'] === 'yes',
-      spaceBefore: header === null && index === 0 ? before : 0,
-    };
+  const line = (set: Block, weight: number) => ruledBelow(set, width, weight);
+  const set = (row: TagNode, room: number) => layOutRow(row, widths, node, { ...setting, room });
+  const heads = rowsIn('thead').flatMap((row) => set(row, setting.room));
+  const header = heads.length === 0 ? null : line(stacked(heads), 1);
+  // a head that fills half a page is not worth printing again
+  const again = header === null || header.height > setting.room / 2 ? null : repeated(header);
+  const room = setting.room - (header?.height ?? 0);
+  const [body, foot] = [rowsIn('tbody'), rowsIn('tfoot')];
+  const rows = [...body, ...foot].flatMap((row, index) => {
+    const parts = set(row, room > setting.room / 2 ? room : setting.room);
+    const holdsFoot = index === body.length - 1 && foot.length > 0;
+    const holdsNext = holdsFoot || row.attributes['keep-with-next'] === 'yes';
+    return parts.map((part, place) => ({
+      ...(ruled && place === parts.length - 1 ? line(part, 0.4) : part),
+      header: again,
+      hold: holdsNext && place === parts.length - 1 ? ('firmly' as const) : ('no' as const),
+    }));
   });
-  return header === null ? body : [{ ...header, spaceBefore: before, keepWithNext: true }, ...body];
+  const all = header === null ? rows : [{ ...header, hold: 'firmly' as const }, ...rows];
+  return all.map((each, index) => (index === 0 ? { ...each, spaceBefore: spaceBefore(node) } : each));
 }
 
 function ruledBelow(set: Block, width: number, weight: number): Block {
-  return {
-    ...set,
-    marks: [
-      ...set.marks,
-      { kind: 'line', x: 0, y: set.height, toX: width, toY: set.height, weight, colour: '#000000' },
-    ],
-  };
+  const line = { kind: 'line', x: 0, y: set.height, toX: width, toY: set.height, weight, colour: '#000000' } as const;
+  return { ...set, marks: [...set.marks, { ...line, element: 'layout' }] };
 }
 
-function layOutRow(row: TagNode, widths: readonly number[], table: TagNode, setting: Setting): Block {
+function repeated(header: Block): Block {
+  return { ...header, marks: header.marks.map((mark) => ({ ...mark, element: 'repeated' })) };
+}
+
+function layOutRow(row: TagNode, widths: readonly number[], table: TagNode, setting: Setting): readonly Block[] {
   let column = 0;
   let x = 0;
-  let height = 0;
-  const marks: Mark[] = [];
+  const strips: Strip[] = [];
   for (const cell of tagsIn(row.children)) {
-    const span = Number(cell.attributes.span ?? 1);
+    const span = Math.max(1, Number(cell.attributes.span ?? 1));
     const own = widths.slice(column, column + span).reduce((all, each) => all + each, 0);
-    const inner = own - padding;
-    const style = styleOf(cell, {
-      size: table.attributes.size ?? 'text',
-      align: cell.attributes.align === 'decimal' ? 'right' : (cell.attributes.align ?? 'left'),
-    });
-    const faced =
-      cell.attributes.face === undefined
-        ? {
-            ...style,
-            face:
-              cell.tag === 'th' || cell.attributes.weight === 'bold'
-                ? ('condensedBold' as const)
-                : ('condensed' as const),
-          }
-        : style;
-    const aligned = cell.attributes.align === 'decimal' ? { ...faced, align: 'right' as const } : faced;
-    const blocks = tagsIn(cell.children).some((child) => child.tag === 'p')
-      ? layOutBlocks(cell.children, inner, setting)
-      : layOutText(cell.children, inner, { ...aligned, tag: cell.tag.toUpperCase() }, setting.metrics).map((line) =>
-          block(line),
-        );
-    const set = joined(blocks);
-    const isLast = column + span >= widths.length;
-    const shift = aligned.align === 'right' && isLast ? padding : 0;
-    marks.push(...set.marks.map((mark) => moved(mark, x + shift, 1.5)));
-    height = Math.max(height, set.height + 3);
-    x += own;
     column += span;
+    if (column > widths.length)
+      throw setting.problem(
+        `The row has more cells than the table has columns (${widths.length}).`,
+        row,
+        'Take a cell out, or add a width to the table.',
+      );
+    const style = cellStyle(cell, table, setting);
+    const isLastRight = column === widths.length && style.align === 'right';
+    const blocks = tagsIn(cell.children).some((child) => !(textTags as readonly string[]).includes(child.tag))
+      ? layOutBlocks(cell.children, own - padding, setting)
+      : layOutText(cell.children, own - padding, style, setting).map((line) => block(line));
+    const shifted = isLastRight ? blocks.map((each) => movedBlock(each, padding)) : blocks;
+    strips.push({ x, blocks: shifted });
+    x += own;
   }
-  return block({ height, marks });
+  return sideBySide(strips, setting.room - 2 * aboveAndBelow).map((part) => ({
+    ...part,
+    height: part.height + 2 * aboveAndBelow,
+    marks: part.marks.map((mark) => moved(mark, 0, aboveAndBelow)),
+  }));
+}
+
+function movedBlock(each: Block, right: number): Block {
+  return { ...each, marks: each.marks.map((mark) => moved(mark, right, 0)) };
+}
+
+function cellStyle(cell: TagNode, table: TagNode, setting: Setting) {
+  const bold = cell.tag === 'th' ? { weight: 'bold' } : {};
+  const heavy = { ...cell, attributes: { ...bold, ...cell.attributes } };
+  return styleOf(heavy, setting.placeOf(cell), { size: table.attributes.size, face: 'condensed' });
 }

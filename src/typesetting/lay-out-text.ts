@@ -1,18 +1,26 @@
 import LineBreaker from 'linebreak';
+import { cleanText } from './clean-text.ts';
 import type { TreeNode } from './document-tree.ts';
 import type { Metrics } from './font-metrics.ts';
-import type { Face, Mark } from './page.ts';
+import type { Face, Mark, Place } from './page.ts';
 
 export type TextStyle = {
   readonly face: Face;
   readonly size: number;
   readonly leading: number;
   readonly align: 'left' | 'right' | 'centre';
-  readonly tag: string | null;
+  readonly element: Place;
 };
+export type TextLine = { readonly marks: readonly Mark[]; readonly height: number; readonly endsAtSpace: boolean };
+/** What text needs of its surroundings: widths, and the number of the page where a footer prints it. */
+export type TextSetting = {
+  readonly metrics: Metrics;
+  readonly page?: { readonly number: number; readonly count: number };
+};
+
 /** A stretch of text in one face; `null` text is a forced line end. */
 type Run = { readonly text: string | null; readonly face: Face; readonly size: number };
-export type TextLine = { readonly marks: readonly Mark[]; readonly height: number };
+type Piece = { readonly text: string; readonly face: Face; readonly size: number; readonly width: number };
 
 const boldOf: Readonly<Record<Face, Face>> = {
   sans: 'sansBold',
@@ -22,125 +30,176 @@ const boldOf: Readonly<Record<Face, Face>> = {
   mono: 'mono',
 };
 
-/** Text without the signs that paper cannot show: composed, no soft hyphens, white space folded. */
-export function cleanText(text: string): string {
-  return text
-    .normalize('NFC')
-    .replace(/\u00ad/g, '')
-    .replace(/\u2126/g, 'Ω')
-    .replace(/\ufb01/g, 'fi')
-    .replace(/[ \t\r\n]+/g, ' ');
-}
-
-function runsOf(nodes: readonly TreeNode[], style: { readonly face: Face; readonly size: number }): readonly Run[] {
-  return nodes.flatMap((node): readonly Run[] => {
-    if ('text' in node) return [{ text: cleanText(node.text), ...style }];
-    if (node.tag === 'br') return [{ text: null, ...style }];
-    if (node.tag === 'page-number') return [{ text: '\u{e000}', ...style }];
-    if (node.tag === 'page-count') return [{ text: '\u{e001}', ...style }];
-    const face = node.tag === 'b' ? boldOf[style.face] : node.tag === 'm' ? 'mono' : style.face;
-    return runsOf(node.children, {
-      face,
-      size: node.tag === 'small' || node.tag === 'm' ? style.size - (node.tag === 'm' ? 0.5 : 1.5) : style.size,
-    });
-  });
-}
-
-type Piece = { readonly text: string; readonly face: Face; readonly size: number; readonly width: number };
-
-function lineMarks(pieces: readonly Piece[], width: number, style: TextStyle): TextLine {
-  const kept = [...pieces];
-  const last = kept.at(-1);
-  const trimmed = last === undefined ? 0 : last.width;
-  const used =
-    kept.reduce((sum, piece) => sum + piece.width, 0) - (last !== undefined && last.text.trim() === '' ? trimmed : 0);
-  let x = style.align === 'right' ? width - used : style.align === 'centre' ? (width - used) / 2 : 0;
-  const marks: Mark[] = [];
-  for (const piece of kept) {
-    const before = marks.at(-1);
-    if (before?.kind === 'text' && before.face === piece.face && before.size === piece.size)
-      marks[marks.length - 1] = { ...before, text: before.text + piece.text };
-    else
-      marks.push({
-        kind: 'text',
-        x,
-        y: style.leading * 0.72,
-        text: piece.text,
-        face: piece.face,
-        size: piece.size,
-        tag: style.tag,
-      });
-    x += piece.width;
-  }
-  return {
-    marks: marks
-      .map((mark) => (mark.kind === 'text' ? { ...mark, text: mark.text.trimEnd() } : mark))
-      .filter((mark) => mark.kind !== 'text' || mark.text !== ''),
-    height: style.leading,
-  };
-}
-
-function fitting(word: string, face: Face, size: number, width: number, metrics: Metrics): readonly string[] {
-  const parts: string[] = [];
-  let part = '';
-  for (const sign of word) {
-    if (part !== '' && metrics.width(part + sign, face, size) > width) {
-      parts.push(part);
-      part = '';
-    }
-    part += sign;
-  }
-  return [...parts, part];
-}
-
 /**
  * Inline nodes set into lines of a width, broken by the Unicode rules (UAX 14, package `linebreak`); a word longer than the line is divided.
  * @param nodes text and inline tags
  * @param width points
- * @param style face, size, leading, alignment
- * @param metrics widths of text
+ * @param style face, size, leading, alignment, place in the structure
+ * @param setting widths of text, page number
  */
 export function layOutText(
   nodes: readonly TreeNode[],
   width: number,
   style: TextStyle,
-  metrics: Metrics,
+  setting: TextSetting,
 ): readonly TextLine[] {
   const lines: TextLine[] = [];
-  let line: Piece[] = [];
-  let used = 0;
-  const end = () => {
-    lines.push(lineMarks(line, width, style));
-    line = [];
-    used = 0;
-  };
-  const runs = runsOf(nodes, style);
-  for (const [index, run] of runs.entries()) {
+  for (const runs of linesAsked(runsOf(nodes, style, setting))) {
+    let line: readonly Piece[] = [];
+    for (const unit of unitsOf(runs, setting.metrics)) {
+      const longer = appended(line, unit, setting.metrics);
+      if (usedWidth(longer, setting.metrics) <= width + 0.01) {
+        line = longer;
+        continue;
+      }
+      if (line.length > 0) lines.push(lineMarks(line, width, style, setting.metrics));
+      const parts = divided(withoutLeadingSpace(unit, setting.metrics), width, setting.metrics);
+      for (const part of parts.slice(0, -1)) lines.push(lineMarks(part, width, style, setting.metrics));
+      line = parts.at(-1) ?? [];
+    }
+    // where the author ended a line, a listener hears two words, not one
+    lines.push({ ...lineMarks(line, width, style, setting.metrics), endsAtSpace: true });
+  }
+  return lines.map((line, index) => (index < lines.length - 1 ? spaced(line) : line));
+}
+
+function runsOf(
+  nodes: readonly TreeNode[],
+  style: { readonly face: Face; readonly size: number },
+  setting: TextSetting,
+): readonly Run[] {
+  const { face, size } = style;
+  return nodes.flatMap((node): readonly Run[] => {
+    if ('text' in node) return inKnownSigns(cleanText(node.text), face, size, setting.metrics);
+    if (node.tag === 'br') return [{ text: null, face, size }];
+    if (node.tag === 'page-number') return [{ text: String(setting.page?.number ?? 1), face, size }];
+    if (node.tag === 'page-count') return [{ text: String(setting.page?.count ?? 1), face, size }];
+    const smaller = node.tag === 'small' ? 1.5 : node.tag === 'm' ? 0.5 : 0;
+    const inner = node.tag === 'b' ? boldOf[face] : node.tag === 'm' ? 'mono' : face;
+    return runsOf(node.children, { face: inner, size: size - smaller }, setting);
+  });
+}
+
+// the plain face has every sign that a document may hold: it lends those that another face lacks
+function inKnownSigns(text: string, face: Face, size: number, metrics: Metrics): readonly Run[] {
+  const runs: { text: string; face: Face; size: number }[] = [];
+  for (const sign of text) {
+    const own = metrics.has(sign, face) ? face : 'sans';
+    const last = runs.at(-1);
+    if (last?.face === own) last.text += sign;
+    else runs.push({ text: sign, face: own, size });
+  }
+  return runs;
+}
+
+// runs between forced line ends, white space folded over their borders
+function linesAsked(runs: readonly Run[]): readonly (readonly Run[])[] {
+  const lines: Run[][] = [[]];
+  let afterSpace = true;
+  for (const run of runs) {
     if (run.text === null) {
-      end();
+      lines.push([]);
+      afterSpace = true;
       continue;
     }
-    const text = index === 0 || runs[index - 1]?.text === null ? run.text.trimStart() : run.text;
-    const breaker = new LineBreaker(text);
-    let from = 0;
-    for (let place = breaker.nextBreak(); place !== null; place = breaker.nextBreak()) {
-      const word = text.slice(from, place.position);
-      from = place.position;
-      for (const part of measure(word.trimEnd(), run) > width
-        ? fitting(word, run.face, run.size, width, metrics)
-        : [word]) {
-        if (used > 0 && used + measure(part.trimEnd(), run) > width + 0.01) end();
-        if (used === 0 && part.trim() === '') continue;
-        const pieceWidth = measure(part, run);
-        line.push({ text: part, face: run.face, size: run.size, width: pieceWidth });
-        used += pieceWidth;
+    const text: string = afterSpace ? run.text.replace(/^ +/, '') : run.text;
+    if (text === '') continue;
+    lines.at(-1)?.push({ ...run, text });
+    afterSpace = text.endsWith(' ');
+  }
+  return lines;
+}
+
+// stretches between two places where a line may end; such a stretch may hold several faces
+function unitsOf(runs: readonly Run[], metrics: Metrics): readonly (readonly Piece[])[] {
+  const text = runs.map((run) => run.text ?? '').join('');
+  const breaker = new LineBreaker(text);
+  const units: (readonly Piece[])[] = [];
+  let from = 0;
+  let runIndex = 0;
+  let runFrom = 0;
+  for (let place = breaker.nextBreak(); place !== null; place = breaker.nextBreak()) {
+    const unit: Piece[] = [];
+    while (from < place.position) {
+      const run = runs[runIndex];
+      if (run === undefined) break;
+      const runEnd = runFrom + (run.text ?? '').length;
+      const to = Math.min(runEnd, place.position);
+      if (to > from) unit.push(piece(text.slice(from, to), run.face, run.size, metrics));
+      from = to;
+      if (to === runEnd) {
+        runIndex += 1;
+        runFrom = runEnd;
       }
     }
+    units.push(unit);
   }
-  if (line.length > 0 || lines.length === 0) end();
-  return lines;
+  return units;
+}
 
-  function measure(text: string, run: Run): number {
-    return metrics.width(text.replace(/\u{e000}|\u{e001}/gu, '0'), run.face, run.size);
+function piece(text: string, face: Face, size: number, metrics: Metrics): Piece {
+  return { text, face, size, width: metrics.width(text, face, size) };
+}
+
+function appended(line: readonly Piece[], unit: readonly Piece[], metrics: Metrics): readonly Piece[] {
+  const last = line.at(-1);
+  const [first, ...rest] = unit;
+  if (last === undefined || first === undefined || last.face !== first.face || last.size !== first.size)
+    return [...line, ...unit];
+  return [...line.slice(0, -1), piece(last.text + first.text, last.face, last.size, metrics), ...rest];
+}
+
+function withoutLeadingSpace(unit: readonly Piece[], metrics: Metrics): readonly Piece[] {
+  const [first, ...rest] = unit;
+  if (first === undefined || !first.text.startsWith(' ')) return unit;
+  const text = first.text.trimStart();
+  return text === '' ? rest : [piece(text, first.face, first.size, metrics), ...rest];
+}
+
+// spaces at the end of a line take no room
+function trimmedEnd(line: readonly Piece[], metrics: Metrics): readonly Piece[] {
+  const last = line.at(-1);
+  if (last === undefined || !last.text.endsWith(' ')) return line;
+  const text = last.text.replace(/ +$/, '');
+  const rest = line.slice(0, -1);
+  return text === '' ? trimmedEnd(rest, metrics) : [...rest, piece(text, last.face, last.size, metrics)];
+}
+
+function usedWidth(line: readonly Piece[], metrics: Metrics): number {
+  return trimmedEnd(line, metrics).reduce((sum, each) => sum + each.width, 0);
+}
+
+function divided(unit: readonly Piece[], width: number, metrics: Metrics): readonly (readonly Piece[])[] {
+  const parts: (readonly Piece[])[] = [];
+  let part: readonly Piece[] = [];
+  if (usedWidth(unit, metrics) <= width + 0.01) return [unit];
+  // a letter keeps the accents that follow it
+  for (const each of unit)
+    for (const sign of each.text.match(/.\p{M}*/gsu) ?? []) {
+      const longer = appended(part, [piece(sign, each.face, each.size, metrics)], metrics);
+      if (part.length > 0 && usedWidth(longer, metrics) > width + 0.01) {
+        parts.push(part);
+        part = [piece(sign, each.face, each.size, metrics)];
+      } else part = longer;
+    }
+  return [...parts, part];
+}
+
+// who hears or copies the text needs the space that the end of the line stands for; it takes no room
+function spaced(line: TextLine): TextLine {
+  const last = line.marks.at(-1);
+  if (last?.kind !== 'text' || !line.endsAtSpace) return line;
+  return { ...line, marks: [...line.marks.slice(0, -1), { ...last, text: `${last.text} ` }] };
+}
+
+function lineMarks(line: readonly Piece[], width: number, style: TextStyle, metrics: Metrics): TextLine {
+  const kept = trimmedEnd(line, metrics);
+  const used = kept.reduce((sum, each) => sum + each.width, 0);
+  let x = style.align === 'right' ? width - used : style.align === 'centre' ? (width - used) / 2 : 0;
+  const marks: Mark[] = [];
+  for (const { text, face, size, width: own } of kept) {
+    marks.push({ kind: 'text', x, y: style.leading * 0.72, text, face, size, width: own, element: style.element });
+    x += own;
   }
+  return { marks, height: style.leading, endsAtSpace: line.at(-1)?.text.endsWith(' ') ?? true };
 }

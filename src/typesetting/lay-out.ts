@@ -1,101 +1,85 @@
-import { type Block, block } from './block.ts';
-import type { TagNode } from './document-tree.ts';
+import { Problem } from '../problem.ts';
+import { type TagNode, tagsIn } from './document-tree.ts';
 import type { Metrics } from './font-metrics.ts';
-import { baseline, millimetre } from './grid.ts';
-import { joined, layOutBlocks, type Setting, tagsIn } from './lay-out-blocks.ts';
+import { baseline, margin, marginBottom, millimetre } from './grid.ts';
+import { layOutBlocks, type Setting } from './lay-out-blocks.ts';
 import { type Mark, moved, type Page } from './page.ts';
+import { paginate } from './paginate.ts';
+import { type StructureElement, structureOf } from './structure.ts';
 
+// points: ANSI/ASME Y14.1 letter, ISO 216 A4
 const papers: Readonly<Record<string, readonly [number, number]>> = { letter: [612, 792], a4: [595.28, 841.89] };
-const margin = 16 * millimetre;
-const marginBottom = 20 * millimetre;
+
+// from the end of the text to the footer, and from the footer to the edge of the paper, in points
+const footOffset = baseline * 0.6;
+const footMargin = 5 * millimetre;
+
+export type LaidOut = { readonly pages: readonly Page[]; readonly elements: readonly StructureElement[] };
 
 /**
  * Pages from a document's tree: every mark at its place, nothing left to decide.
  * @param document the tree
  * @param metrics widths of text
+ * @param images bytes of JPEG and PNG pictures by the name they have in the markup
+ * @param template the template's name, for messages
+ * @throws Problem for a picture that is missing or unreadable, a shape outside its figure, a row with too many cells
  */
-export function layOut(document: TagNode, metrics: Metrics): readonly Page[] {
+export function layOut(
+  document: TagNode,
+  metrics: Metrics,
+  images: Readonly<Record<string, Uint8Array>>,
+  template: string,
+): LaidOut {
   const [width, height] = papers[document.attributes.paper ?? 'letter'] ?? [612, 792];
-  const setting: Setting = { metrics, accent: document.attributes.accent ?? '#000000' };
+  const { elements, placeOf } = structureOf(document);
+  const atFoot: Setting = {
+    metrics,
+    images,
+    placeOf,
+    accent: document.attributes.accent ?? '#000000',
+    room: height - margin - marginBottom,
+    problem: (what, node, whatToDo) =>
+      new Problem(what, `${template}, line ${node.line} of the filled template`, whatToDo),
+  };
   const inner = width - 2 * margin;
-  const footer = tagsIn(document.children).find((node) => node.tag === 'footer');
-  const blocks = layOutBlocks(
-    document.children.filter((node) => !('tag' in node) || node.tag !== 'footer'),
-    inner,
-    setting,
-  );
-  const pages = paginate(blocks, height - margin - marginBottom);
-  const footers =
-    footer === undefined ? [] : tagsIn(footer.children).flatMap((node) => layOutBlocks([node], inner, setting));
-  const foot = overlaid(footers);
-  return pages.map((marks, index) => ({
-    width,
-    height,
-    marks: [
-      ...marks.map((mark) => moved(mark, margin, margin)),
-      ...foot.marks.map((mark) =>
-        numbered(moved(mark, margin, height - marginBottom + baseline * 0.6), index + 1, pages.length),
-      ),
-    ],
-  }));
-}
-
-// left and right notes of the footer stand on one line
-function overlaid(blocks: readonly Block[]): Block {
-  return block({
-    height: Math.max(0, ...blocks.map((each) => each.height)),
-    marks: blocks.flatMap((each) => each.marks),
+  const isFooter = (node: TagNode) => node.tag === 'footer';
+  const footers = tagsIn(document.children).filter(isFooter);
+  const footHeight = Math.max(0, ...footers.flatMap((each) => footerMarks(each, inner, atFoot)).map((mark) => mark.y));
+  // a footer of many lines grows upwards
+  const footGrowth = Math.max(0, footHeight + footOffset - marginBottom + footMargin);
+  const setting = { ...atFoot, room: atFoot.room - footGrowth };
+  const body = tagsIn(document.children).filter((node) => !isFooter(node));
+  const contents = paginate(layOutBlocks(body, inner, setting), setting.room);
+  const pages = contents.map((marks, index) => {
+    const page = { number: index + 1, count: contents.length };
+    const foot = footers.flatMap((footer) => footerMarks(footer, inner, { ...setting, page }));
+    return {
+      width,
+      height,
+      marks: [
+        ...marks.map((mark) => moved(mark, margin, margin)),
+        ...foot.map((mark) => moved(mark, margin, height - marginBottom - footGrowth + footOffset)),
+      ],
+    };
   });
+  return { pages, elements };
 }
 
-function numbered(mark: Mark, page: number, count: number): Mark {
-  return mark.kind === 'text'
-    ? { ...mark, tag: null, text: mark.text.replace('\u{e000}', String(page)).replace('\u{e001}', String(count)) }
-    : mark;
-}
-
-function chains(blocks: readonly Block[]): readonly (readonly Block[])[] {
-  const all: Block[][] = [];
-  let open: Block[] = [];
-  for (const each of blocks) {
-    open.push(each);
-    if (each.keepWithNext) continue;
-    all.push(open);
-    open = [];
-  }
-  return open.length > 0 ? [...all, open] : all;
-}
-
-function paginate(blocks: readonly Block[], room: number): readonly (readonly Mark[])[] {
-  const pages: Mark[][] = [[]];
-  let y = 0;
-  const place = (set: Block) => {
-    pages.at(-1)?.push(...set.marks.map((mark) => moved(mark, 0, y)));
-    y += set.height;
+// notes of the footer at the left and at the right share the width, one line of each on a line
+function footerMarks(footer: TagNode, width: number, setting: Setting): readonly Mark[] {
+  const asFurniture = (mark: Mark): Mark => ({ ...mark, element: 'footer' });
+  const notes = tagsIn(footer.children);
+  const right = notes.filter((note) => note.attributes.align === 'right');
+  const left = notes.filter((note) => note.attributes.align !== 'right');
+  const rightWidth = right.length === 0 ? 0 : left.length === 0 ? width : width * 0.3;
+  const gap = rightWidth > 0 && left.length > 0 ? 6 : 0;
+  const set = (some: readonly TagNode[], own: number, x: number) => {
+    let y = 0;
+    return layOutBlocks(some, own, setting).flatMap((line) => {
+      const marks = line.marks.map((mark) => asFurniture(moved(mark, x, y)));
+      y += line.height;
+      return marks;
+    });
   };
-  const turn = () => {
-    pages.push([]);
-    y = 0;
-  };
-  for (const chain of chains(blocks)) {
-    const whole = joined(chain);
-    if (chain[0]?.pageBreak === true) {
-      if (y > 0) turn();
-      continue;
-    }
-    if (y > 0 && y + whole.spaceBefore + whole.height > room) {
-      turn();
-      const header = chain[0]?.header;
-      if (header !== null && header !== undefined) place(header);
-    }
-    for (const each of chain) {
-      if (y > 0) y += each.spaceBefore;
-      if (y > 0 && y + each.height > room) {
-        turn();
-        if (each.header !== null) place(each.header);
-      }
-      place(each);
-    }
-  }
-  return pages;
+  return [...set(left, width - rightWidth - gap, 0), ...set(right, rightWidth, width - rightWidth)];
 }

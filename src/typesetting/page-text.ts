@@ -19,7 +19,7 @@ export function pageText(pages: readonly Page[]): string {
         ...sorted.map(([, marks]) =>
           marks
             .toSorted((one, other) => one.x - other.x)
-            .map((mark) => mark.text)
+            .map((mark) => mark.text.trimEnd())
             .join('  '),
         ),
       ].join('\n');

@@ -3,48 +3,66 @@ export const faces = ['sans', 'sansBold', 'condensed', 'condensedBold', 'mono'] 
 export type Face = (typeof faces)[number];
 export type FontBytes = Readonly<Record<Face, Uint8Array>>;
 
-/** What stands on a page, at fixed points from the top left corner, in points (1/72 in). `tag` is its place in the structure, null for furniture. */
+/** Why a mark is not part of the text: page furniture, lines and boxes between things, a head printed once more. */
+export type Furniture = 'footer' | 'layout' | 'repeated';
+/** Where a mark stands in the structure: the number of its element, or the kind of furniture it is. */
+export type Place = number | Furniture;
+
+type Placed = { readonly x: number; readonly y: number; readonly element: Place };
+
+/** What stands on a page, at fixed points from the top left corner, in points (1/72 in). */
 export type Mark =
-  | {
+  | (Placed & {
       readonly kind: 'text';
-      readonly x: number;
-      readonly y: number;
       readonly text: string;
       readonly face: Face;
       readonly size: number;
-      readonly tag: string | null;
-    }
-  | {
+      readonly width: number;
+    })
+  | (Placed & {
       readonly kind: 'line';
-      readonly x: number;
-      readonly y: number;
       readonly toX: number;
       readonly toY: number;
       readonly weight: number;
       readonly colour: string;
-    }
-  | {
+    })
+  | (Placed & {
       readonly kind: 'rect';
-      readonly x: number;
-      readonly y: number;
       readonly width: number;
       readonly height: number;
       readonly weight: number;
       readonly fill: string;
-    }
-  | {
-      readonly kind: 'circle';
-      readonly x: number;
-      readonly y: number;
-      readonly radius: number;
+    })
+  | (Placed & { readonly kind: 'circle'; readonly radius: number; readonly weight: number; readonly fill: string })
+  | (Placed & {
+      readonly kind: 'polyline';
+      /** steps from x, y in points: right, down */
+      readonly steps: readonly (readonly [number, number])[];
+      readonly weight: number;
+    })
+  | (Placed & {
+      readonly kind: 'path';
+      /** SVG path data in units of `scale` points, clipped to the frame width by height */
+      readonly data: string;
+      readonly scale: number;
+      readonly width: number;
+      readonly height: number;
       readonly weight: number;
       readonly fill: string;
-    };
+    })
+  | (Placed & { readonly kind: 'image'; readonly name: string; readonly width: number; readonly height: number })
+  | (Placed & {
+      readonly kind: 'field';
+      readonly name: string;
+      readonly label: string;
+      readonly width: number;
+      readonly height: number;
+    });
 
 export type Page = { readonly width: number; readonly height: number; readonly marks: readonly Mark[] };
 
 /** A mark moved right and down. */
-export function moved<Each extends Mark>(mark: Each, right: number, down: number): Each {
+export function moved(mark: Mark, right: number, down: number): Mark {
   const shifted = { ...mark, x: mark.x + right, y: mark.y + down };
-  return (mark.kind === 'line' ? { ...shifted, toX: mark.toX + right, toY: mark.toY + down } : shifted) as Each;
+  return shifted.kind === 'line' ? { ...shifted, toX: shifted.toX + right, toY: shifted.toY + down } : shifted;
 }

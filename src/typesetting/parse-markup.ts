@@ -1,51 +1,153 @@
 import { Parser } from 'htmlparser2';
 import { Problem } from '../problem.ts';
-import { type TagNode, type TreeNode, tagSet } from './document-tree.ts';
+import { type TagNode, type TreeNode, tagsIn } from './document-tree.ts';
+import { type AttributeKind, type Content, tagSet, textTags } from './tag-set.ts';
 
 type Open = { tag: string; line: number; attributes: Record<string, string>; children: TreeNode[] };
+type Fail = (what: string, line: number) => Problem;
 
 /**
  * The tree of a document from its markup.
  * @param markup the filled template
  * @param name the template's name, for messages
- * @throws Problem naming the line of an unknown tag, an unknown attribute or a tag that is not closed
+ * @throws Problem naming the line of an unknown tag or attribute, a value an attribute cannot hold, a tag where none may stand or a tag that is not closed
  */
 export function parseMarkup(markup: string, name: string): TagNode {
   const root: Open = { tag: '', line: 1, attributes: {}, children: [] };
   const stack: Open[] = [root];
   const top = () => stack.at(-1) ?? root;
-  const lineAt = (place: number) => markup.slice(0, place).split('\n').length;
-  const fail = (what: string, line: number) =>
+  const lineAt = lineCounter(markup);
+  const fail: Fail = (what, line) =>
     new Problem(
       what,
       `${name}, line ${line} of the filled template`,
-      'The tags and attributes that exist are listed in src/typesetting/document-tree.ts.',
+      'The tags and attributes that exist are listed in src/typesetting/tag-set.ts.',
     );
+  const closesItself = () => markup.slice(parser.endIndex - 1, parser.endIndex + 1) === '/>';
   const parser = new Parser(
     {
       onopentag: (tag, attributes) => {
         const line = lineAt(parser.startIndex);
-        const allowed = tagSet[tag];
-        if (allowed === undefined) throw fail(`There is no tag <${tag}>.`, line);
-        const unknown = Object.keys(attributes).find((each) => !allowed.includes(each));
-        if (unknown !== undefined) throw fail(`The tag <${tag}> has no attribute "${unknown}".`, line);
+        checkAttributes(tag, attributes, line, fail);
+        const parent = top();
+        if (parent !== root && !mayHold(parent.tag, tag))
+          throw fail(`The tag <${tag}> may not stand inside <${parent.tag}>.`, line);
         stack.push({ tag, line, attributes, children: [] });
       },
       onclosetag: (tag, implied) => {
         const closed = stack.pop();
-        if (closed === undefined || closed.tag !== tag || (implied && parser.endIndex >= markup.length))
+        if (closed === undefined || closed.tag !== tag || (implied && !closesItself()))
           throw fail(`The tag <${tag}> is not closed.`, closed?.line ?? 1);
         top().children.push(closed);
       },
       ontext: (text) => {
-        top().children.push({ text });
+        const parent = top();
+        if (text.trim() !== '' && !mayHoldText(parent.tag))
+          throw fail(
+            `The text "${text.trim().slice(0, 40)}" may not stand directly inside <${parent.tag || 'nothing'}>.`,
+            lineAt(parser.startIndex),
+          );
+        parent.children.push({ text });
       },
     },
     { xmlMode: true, decodeEntities: true },
   );
   parser.write(markup);
   parser.end();
-  const document = root.children.find((child): child is TagNode => 'tag' in child);
+  const [document, ...others] = tagsIn(root.children);
   if (document?.tag !== 'document') throw fail('The outermost tag is not <document>.', document?.line ?? 1);
+  if (others[0] !== undefined) throw fail('There is a tag after the end of <document>.', others[0].line);
+  checkHeadings(document, fail);
+  checkFieldNames(document, fail);
   return document;
+}
+
+// places only grow while the parser reads, so lines are counted once
+function lineCounter(markup: string): (place: number) => number {
+  let counted = 0;
+  let line = 1;
+  return (place) => {
+    for (; counted < place; counted += 1) if (markup.charCodeAt(counted) === 10) line += 1;
+    return line;
+  };
+}
+
+function checkAttributes(tag: string, attributes: Readonly<Record<string, string>>, line: number, fail: Fail): void {
+  const rule = tagSet[tag];
+  if (rule === undefined) throw fail(`There is no tag <${tag}>.`, line);
+  for (const [attribute, value] of Object.entries(attributes)) {
+    const kind = rule.attributes[attribute];
+    if (kind === undefined) throw fail(`The tag <${tag}> has no attribute "${attribute}".`, line);
+    const wanted = expectation(kind, value);
+    if (wanted !== null) throw fail(`The attribute ${attribute}="${value}" of <${tag}> is not ${wanted}.`, line);
+  }
+  const missing = rule.required?.find((each) => (attributes[each] ?? '').trim() === '');
+  if (missing !== undefined) throw fail(`The tag <${tag}> lacks its attribute "${missing}".`, line);
+}
+
+const number = /^-?\d+(\.\d+)?$/;
+
+function expectation(kind: AttributeKind, value: string): string | null {
+  if (kind === 'text') return null;
+  if (kind === 'number') return number.test(value.trim()) ? null : 'a number';
+  if (kind === 'numbers')
+    return value
+      .trim()
+      .split(/[\s,]+/)
+      .every((each) => number.test(each))
+      ? null
+      : 'a row of numbers';
+  if (kind === 'colour') return /^#[0-9a-fA-F]{6}$/.test(value) ? null : 'a colour written #rrggbb';
+  return kind.includes(value) ? null : `one of ${kind.join(', ')}`;
+}
+
+const blockTags = [
+  ...['h1', 'h2', 'h3', 'p', 'columns', 'table', 'list', 'facts', 'keep', 'rule', 'space', 'page-break'],
+  ...['figure', 'image', 'signature-field'],
+];
+
+function mayHold(parent: string, tag: string): boolean {
+  const content: Content = tagSet[parent]?.content ?? 'nothing';
+  if (content === 'nothing') return false;
+  const isText = (textTags as readonly string[]).includes(tag);
+  if (content === 'text') return isText;
+  if (content === 'blocks') return blockTags.includes(tag) || (parent === 'document' && tag === 'footer');
+  if (content === 'text or blocks') return isText || blockTags.includes(tag);
+  return content.includes(tag);
+}
+
+function mayHoldText(parent: string): boolean {
+  const content = tagSet[parent]?.content;
+  return content === 'text' || content === 'text or blocks';
+}
+
+// a reader who jumps from head to head must not meet a gap (ISO 14289-1, 7.4.2)
+function checkHeadings(document: TagNode, fail: Fail): void {
+  let level = 0;
+  const visit = (node: TagNode): void => {
+    if (/^h[1-3]$/.test(node.tag)) {
+      const own = Number(node.tag[1]);
+      if (own > level + 1)
+        throw fail(
+          level === 0 ? `The first head is <${node.tag}>, not <h1>.` : `The head <${node.tag}> follows <h${level}>.`,
+          node.line,
+        );
+      level = own;
+    }
+    for (const child of tagsIn(node.children)) visit(child);
+  };
+  visit(document);
+}
+
+function checkFieldNames(document: TagNode, fail: Fail): void {
+  const names = new Set<string>();
+  const visit = (node: TagNode): void => {
+    const name = node.attributes.name ?? '';
+    if (node.tag === 'signature-field') {
+      if (names.has(name)) throw fail(`Of the signature fields, two are named "${name}".`, node.line);
+      names.add(name);
+    }
+    for (const child of tagsIn(node.children)) visit(child);
+  };
+  visit(document);
 }

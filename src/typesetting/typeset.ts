@@ -1,12 +1,15 @@
-import * as fontkit from 'fontkit';
 import { Problem } from '../problem.ts';
-import { drawPdf } from './draw-pdf.ts';
+import { checkSigns } from './check-signs.ts';
+import { type Attachment, drawPdf } from './draw-pdf.ts';
 import { fillTemplate } from './fill-template.ts';
-import { fontMetrics, type MeasuredFont } from './font-metrics.ts';
+import { type Fonts, fontMetrics } from './font-metrics.ts';
 import { layOut } from './lay-out.ts';
-import { type Face, type FontBytes, faces, type Page } from './page.ts';
+import { type FontBytes, faces, type Page } from './page.ts';
 import { pageText } from './page-text.ts';
+import { parseFont } from './parse-font.ts';
 import { parseMarkup } from './parse-markup.ts';
+import type { StructureElement } from './structure.ts';
+import type { MetadataSchema } from './xmp.ts';
 
 export type Typesetting = {
   readonly template: string;
@@ -14,8 +17,12 @@ export type Typesetting = {
   readonly partials: Readonly<Record<string, string>>;
   readonly view: object;
   readonly fonts: FontBytes;
-  /** JPEG (sRGB, upright) or PNG bytes by the name that the template gives */
+  /** JPEG (sRGB, upright) or PNG bytes by the name that the markup's <image src> gives */
   readonly images?: Readonly<Record<string, Uint8Array>>;
+  /** files that the PDF carries inside */
+  readonly attachments?: readonly Attachment[];
+  /** schemas of other standards for the metadata, such as the one that names an invoice's structured file */
+  readonly metadataSchemas?: readonly MetadataSchema[];
   readonly title: string;
   readonly author: string;
   readonly language: string;
@@ -24,50 +31,29 @@ export type Typesetting = {
   /** 32 or more hexadecimal digits that identify the content */
   readonly identity: string;
 };
+export type Typeset = {
+  readonly pdf: Uint8Array;
+  readonly pages: readonly Page[];
+  readonly elements: readonly StructureElement[];
+  readonly text: string;
+};
 
-type AnyFont = { createSubset: () => { encode: () => Uint8Array; encodeStream?: () => unknown } } & MeasuredFont;
-
-// pdf-lib expects the stream of an older fontkit: hand it the bytes of the present one
-function fontFor(bytes: Uint8Array): AnyFont {
-  const font = fontkit.create(bytes) as unknown as AnyFont;
-  const createSubset = font.createSubset.bind(font);
-  font.createSubset = () => {
-    const subset = createSubset();
-    subset.encodeStream = () => {
-      const stream = {
-        on: (event: string, tell: (part?: Uint8Array) => void) => {
-          if (event === 'data') tell(subset.encode());
-          if (event === 'end') tell();
-          return stream;
-        },
-      };
-      return stream;
-    };
-    return subset;
-  };
-  return font;
-}
+const pagesMax = 200;
 
 /**
  * A template and a view made into a PDF: fill, parse, lay out, draw.
- * @param job template, view, fonts and what the document says of itself
- * @throws Problem for a mistake in the template or a sign no font has
+ * @param job template, view, fonts, pictures, attached files and what the document says of itself
+ * @throws Problem for a mistake in the template, a sign no font has, a picture that cannot be shown or more than 200 pages
  */
-export async function typeset(
-  job: Typesetting,
-): Promise<{ readonly pdf: Uint8Array; readonly pages: readonly Page[]; readonly text: string }> {
-  const measured = Object.fromEntries(faces.map((face) => [face, fontFor(job.fonts[face])])) as unknown as Record<
-    Face,
-    MeasuredFont
-  >;
-  const tree = parseMarkup(fillTemplate(job.template, job.templateName, job.partials, job.view), job.templateName);
-  const pages = layOut(tree, fontMetrics(measured));
-  if (pages.length > 200)
-    throw new Problem('The document has more than 200 pages.', job.templateName, 'Shorten the notes.');
-  const pdf = await drawPdf({
-    ...job,
-    pages,
-    fontkit: { create: fontFor } as unknown as Parameters<typeof drawPdf>[0]['fontkit'],
-  });
-  return { pdf, pages, text: pageText(pages) };
+export async function typeset(job: Typesetting): Promise<Typeset> {
+  const { templateName, images = {}, attachments = [], metadataSchemas = [] } = job;
+  const fonts = Object.fromEntries(faces.map((face) => [face, parseFont(job.fonts[face])])) as Fonts;
+  const metrics = fontMetrics(fonts);
+  const tree = parseMarkup(fillTemplate(job.template, templateName, job.partials, job.view), templateName);
+  checkSigns(tree, metrics, templateName);
+  const { pages, elements } = layOut(tree, metrics, images, templateName);
+  if (pages.length > pagesMax)
+    throw new Problem(`The document has more than ${pagesMax} pages.`, templateName, 'Shorten the notes.');
+  const pdf = await drawPdf({ ...job, pages, elements, fonts, images, attachments, schemas: metadataSchemas });
+  return { pdf, pages, elements, text: pageText(pages) };
 }

@@ -1,0 +1,98 @@
+import * as fontkit from 'fontkit';
+
+/** One glyph of shaped text: its number in the font, the step to the next one (kerning included) and its own width, in font units. */
+export type ShapedGlyph = {
+  readonly glyph: number;
+  readonly step: number;
+  readonly own: number;
+  readonly text: string;
+};
+
+/** What is used of fontkit's font. */
+type FontkitFont = {
+  readonly unitsPerEm: number;
+  readonly ascent: number;
+  readonly descent: number;
+  readonly capHeight: number | undefined;
+  readonly italicAngle: number;
+  readonly postscriptName: string;
+  readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
+  readonly layout: (
+    text: string,
+    features: Readonly<Record<string, boolean>>,
+  ) => {
+    readonly glyphs: readonly { readonly id: number; readonly advanceWidth: number }[];
+    readonly positions: readonly { readonly xAdvance: number }[];
+  };
+  readonly hasGlyphForCodePoint: (codePoint: number) => boolean;
+  readonly glyphForCodePoint: (codePoint: number) => { readonly id: number; readonly advanceWidth: number };
+  readonly createSubset: () => { includeGlyph: (glyph: number) => number; encode: () => Uint8Array };
+};
+export type ParsedFont = Omit<FontkitFont, 'layout' | 'glyphForCodePoint'> & {
+  /** glyphs of a text, word by word, so that the same words are measured and drawn */
+  readonly shape: (text: string) => readonly ShapedGlyph[];
+  /** width in font units */
+  readonly width: (text: string) => number;
+};
+
+type Word = { readonly glyphs: readonly ShapedGlyph[]; readonly width: number };
+// letters stay letters: a glyph for two letters would be copied as one
+const features = { liga: false, clig: false, dlig: false, calt: false };
+const rememberedWordsMax = 20_000;
+const parsed = new WeakMap<Uint8Array, ParsedFont>();
+
+/**
+ * A font made ready for measuring and drawing; the same bytes are parsed once a process.
+ * Glyphs' texts are kept here and not read from the parser's own cache, which remembers the letters of the first document that used them.
+ * @param bytes a TrueType font
+ */
+export function parseFont(bytes: Uint8Array): ParsedFont {
+  const known = parsed.get(bytes);
+  if (known !== undefined) return known;
+  const font = fontkit.create(bytes) as FontkitFont;
+  const words = new Map<string, Word>();
+  const word = (text: string): Word => {
+    const remembered = words.get(text);
+    if (remembered !== undefined) return remembered;
+    if (words.size >= rememberedWordsMax) words.clear();
+    const glyphs = shapeWord(font, text);
+    const shaped = { glyphs, width: glyphs.reduce((sum, each) => sum + each.step, 0) };
+    words.set(text, shaped);
+    return shaped;
+  };
+  const ready: ParsedFont = {
+    unitsPerEm: font.unitsPerEm,
+    ascent: font.ascent,
+    descent: font.descent,
+    capHeight: font.capHeight,
+    italicAngle: font.italicAngle,
+    postscriptName: font.postscriptName,
+    bbox: font.bbox,
+    hasGlyphForCodePoint: (codePoint) => font.hasGlyphForCodePoint(codePoint),
+    createSubset: () => font.createSubset(),
+    shape: (text) => wordsOf(text).flatMap((each) => word(each).glyphs),
+    width: (text) => wordsOf(text).reduce((sum, each) => sum + word(each).width, 0),
+  };
+  parsed.set(bytes, ready);
+  return ready;
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text.match(/[^ ]+| +/g) ?? [];
+}
+
+function shapeWord(font: FontkitFont, text: string): readonly ShapedGlyph[] {
+  const signs = [...text];
+  const run = font.layout(text, features);
+  // the usual case: one glyph a sign; where a font joins or parts signs, each sign is drawn by itself
+  if (run.glyphs.length === signs.length)
+    return signs.map((sign, place) => {
+      const glyph = run.glyphs[place];
+      const own = glyph?.advanceWidth ?? 0;
+      return { glyph: glyph?.id ?? 0, step: run.positions[place]?.xAdvance ?? own, own, text: sign };
+    });
+  return signs.map((sign) => {
+    const glyph = font.glyphForCodePoint(sign.codePointAt(0) ?? 0);
+    return { glyph: glyph.id, step: glyph.advanceWidth, own: glyph.advanceWidth, text: sign };
+  });
+}
