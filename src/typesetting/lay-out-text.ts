@@ -104,7 +104,11 @@ function linesAsked(runs: readonly Run[]): readonly (readonly Run[])[] {
     }
     const text: string = afterSpace ? run.text.replace(/^ +/, '') : run.text;
     if (text === '') continue;
-    lines.at(-1)?.push({ ...run, text });
+    const line = lines.at(-1) ?? [];
+    const last = line.at(-1);
+    if (last !== undefined && last.face === run.face && last.size === run.size)
+      line[line.length - 1] = { ...last, text: `${last.text ?? ''}${text}` };
+    else line.push({ ...run, text });
     afterSpace = text.endsWith(' ');
   }
   return lines;
