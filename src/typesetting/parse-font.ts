@@ -42,7 +42,7 @@ const rememberedWordsMax = 20_000;
 const parsed = new WeakMap<Uint8Array, ParsedFont>();
 
 /**
- * A font made ready for measuring and drawing; the same bytes are parsed once a process.
+ * A font made ready for measuring and drawing; the same bytes are parsed once and then remembered.
  * Glyphs' texts are kept here and not read from the parser's own cache, which remembers the letters of the first document that used them.
  * @param bytes a TrueType font
  */
