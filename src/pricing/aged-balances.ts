@@ -131,7 +131,21 @@ export function agedBalances(
   });
 }
 
-// what was paid beyond the invoices it was allocated to; a payment carries no currency of its own
+/**
+ * The currency of a payment, which the ledger does not say: that of an invoice it was allocated to, else of the payer's last document.
+ * @param payment a payment of the ledger
+ * @param documents invoices and credit notes
+ */
+export function paymentCurrency(payment: Payment, documents: readonly IssuedInvoice[]): string | undefined {
+  const numbers = payment.allocations.map((part) => part.invoice);
+  const like =
+    documents.find((each) => numbers.includes(each.number)) ??
+    documents.findLast((each) => each.payerId === payment.payer) ??
+    documents.at(-1);
+  return like?.currency;
+}
+
+// what was paid beyond the invoices it was allocated to
 function unusedCredits(
   documents: readonly IssuedInvoice[],
   payments: readonly Payment[],
@@ -141,12 +155,7 @@ function unusedCredits(
   for (const payment of payments.filter((each) => each.day <= asOf)) {
     const rest = payment.allocations.reduce((sum, part) => sum - part.amountMinorUnits, payment.amountMinorUnits);
     if (rest === 0) continue;
-    const numbers = payment.allocations.map((part) => part.invoice);
-    const like =
-      documents.find((each) => numbers.includes(each.number)) ??
-      documents.findLast((each) => each.payerId === payment.payer) ??
-      documents.at(-1);
-    addTo(unused, `${payment.payer} ${like?.currency ?? ''}`, rest);
+    addTo(unused, `${payment.payer} ${paymentCurrency(payment, documents) ?? ''}`, rest);
   }
   return unused;
 }

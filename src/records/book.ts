@@ -159,6 +159,10 @@ export const book = z.strictObject({
       tax: line.default('2200'),
       rounding: line.default('4990'),
       deposits: line.default('2300'),
+      /** what payers have paid or been credited beyond their invoices */
+      customerCredit: line.default('2310'),
+      /** discounts on a whole document; absent: the default income account */
+      discounts: line.optional(),
       income: z.partialRecord(z.union([lineKind, z.literal('default')]), line).default({ default: '4000' }),
     })
     .prefault({}),
