@@ -3,7 +3,13 @@ import { currencyOfPayment, type ExportInput, type MoneyEntry, signed } from './
 import { discountAccount } from './lines-table.ts';
 
 /** One side of a booking: debit above zero, credit below. */
-export type Posting = { readonly account: string; readonly text: string; readonly amountMinorUnits: number };
+export type Posting = {
+  readonly account: string;
+  /** which side of the aged balances it moves; accounts may be mapped to one number */
+  readonly role: 'receivable' | 'customer credit' | 'other';
+  readonly text: string;
+  readonly amountMinorUnits: number;
+};
 
 /** A booking whose postings sum to zero. */
 export type JournalEntry = {
@@ -15,11 +21,12 @@ export type JournalEntry = {
   readonly postings: readonly Posting[];
 };
 
-const posting = (account: string, text: string, amountMinorUnits: number): Posting => ({
-  account,
-  text,
-  amountMinorUnits,
-});
+const posting = (
+  account: string,
+  text: string,
+  amountMinorUnits: number,
+  role: Posting['role'] = 'other',
+): Posting => ({ account, role, text, amountMinorUnits });
 
 /**
  * The journal from the first ledger line to the last day of the period, by day, then in the ledger's order; documents first paid
@@ -34,8 +41,8 @@ export function postJournal(input: ExportInput): readonly JournalEntry[] {
     const after = before + change;
     balances.set(invoice, after);
     return [
-      posting(input.accounts.receivable, text, Math.max(after, 0) - Math.max(before, 0)),
-      posting(input.accounts.customerCredit, text, Math.min(after, 0) - Math.min(before, 0)),
+      posting(input.accounts.receivable, text, Math.max(after, 0) - Math.max(before, 0), 'receivable'),
+      posting(input.accounts.customerCredit, text, Math.min(after, 0) - Math.min(before, 0), 'customer credit'),
     ];
   };
   return input.entries
@@ -100,7 +107,7 @@ function paymentEntry(input: ExportInput, entry: Extract<MoneyEntry, { event: 'p
     postings: kept([
       posting(accounts.bank, text, entry.amountMinorUnits),
       ...entry.allocations.flatMap((part) => move(part.invoice, -part.amountMinorUnits, `${text}, ${part.invoice}`)),
-      posting(accounts.customerCredit, `${text}, not allocated`, -rest),
+      posting(accounts.customerCredit, `${text}, not allocated`, -rest, 'customer credit'),
     ]),
   };
 }

@@ -1,0 +1,103 @@
+import { agedBalancesTable, openInvoicesTable } from './balances-tables.ts';
+import { controlTotalsTable } from './control-totals.ts';
+import { type CsvProfile, csvText } from './csv-text.ts';
+import { type ExportInput, periodDocuments } from './export-input.ts';
+import { journalTable } from './journal-table.ts';
+import { linesTable } from './lines-table.ts';
+import { allocationsTable, paymentsTable } from './payments-tables.ts';
+import { registerTable } from './register-table.ts';
+import { structuredInvoice } from './structured-invoice.ts';
+import { type Column, makeTable, type Table } from './table.ts';
+import { taxJurisdictionsTable, taxSummaryTable } from './tax-tables.ts';
+import { tripSharesTable, tripsTable } from './trips-tables.ts';
+
+type Missing = { readonly number: string; readonly lacks: string };
+
+const missing: readonly Column<Missing>[] = [
+  { name: 'number', kind: 'text', about: 'Invoice or credit note of the period.', of: ({ number }) => number },
+  { name: 'lacks', kind: 'text', about: 'What its data lack, where, and what to do.', of: ({ lacks }) => lacks },
+];
+
+type Described = { readonly table: Table; readonly column: Table['columns'][number] };
+
+const described: readonly Column<Described>[] = [
+  { name: 'file', kind: 'text', about: 'File.', of: ({ table }) => `${table.name}.csv` },
+  { name: 'column', kind: 'text', about: 'Column.', of: ({ column }) => column.name },
+  {
+    name: 'kind',
+    kind: 'text',
+    about: '"text", "date" (YYYY-MM-DD), "money" (decimals of the currency), "decimal" or "integer".',
+    of: ({ column }) => column.kind,
+  },
+  { name: 'meaning', kind: 'text', about: 'What it holds.', of: ({ column }) => column.about },
+];
+
+function columnsTable(tables: readonly Table[]): Table {
+  const about = 'What every column of every file means.';
+  const rows = (all: readonly Table[]) => all.flatMap((table) => table.columns.map((column) => ({ table, column })));
+  const own = makeTable('columns', about, described, []);
+  return makeTable('columns', about, described, rows([...tables, own]));
+}
+
+/** Every table of a period, control totals and the description of the columns last. */
+export function exportTables(input: ExportInput): readonly Table[] {
+  const lacking = periodDocuments(input).flatMap((document) => {
+    const structured = structuredInvoice(document);
+    return 'lacks' in structured ? [{ number: document.number, lacks: structured.lacks }] : [];
+  });
+  const tables = [
+    registerTable(input),
+    linesTable(input),
+    taxSummaryTable(input),
+    taxJurisdictionsTable(input),
+    paymentsTable(input),
+    allocationsTable(input),
+    agedBalancesTable(input),
+    openInvoicesTable(input),
+    tripsTable(input),
+    tripSharesTable(input),
+    journalTable(input),
+    makeTable(
+      'without-structured-file',
+      'One row for each document of the period that has no file in structured/, with the reason.',
+      missing,
+      lacking,
+    ),
+  ];
+  const all = [...tables, controlTotalsTable(input, tables)];
+  return [...all, columnsTable(all)];
+}
+
+function readme(input: ExportInput, tables: readonly Table[], profile: CsvProfile): string {
+  return [
+    `Period ${input.from} to ${input.to}, both days included.`,
+    '',
+    ...tables.map((table) => `${`${table.name}.csv`.padEnd(30)} ${table.about}`),
+    `${'structured/NUMBER.xml'.padEnd(30)} Each document as UBL 2.1 following EN 16931, where its data allow one.`,
+    '',
+    `Files end in .csv: RFC 4180, fields parted by ${profile.decimalComma ? 'semicolons' : 'commas'}, lines ended by CR LF, UTF-8 ${profile.byteOrderMark ? 'with' : 'without'} a byte-order mark.`,
+    `Dates are YYYY-MM-DD. Decimals have a ${profile.decimalComma ? 'comma' : 'dot'}; there are no thousands separators and no currency signs.`,
+    'Credit notes count with a minus sign, so that columns sum.',
+    'Text that a spreadsheet would run as a formula (it begins with = + - @, their full-width forms, a tab or a line end) has an apostrophe in front, which is not part of it. Numbers never have one.',
+    'Begin with control-totals.csv: every difference there is 0 unless something is wrong. columns.csv says what each column means.',
+    '',
+  ].join('\r\n');
+}
+
+/**
+ * Every file of a period by its path inside the export folder: the same input gives the same bytes.
+ * @param input documents, ledger, trips and accounts
+ * @param profile how the CSV files are written
+ */
+export function exportFiles(input: ExportInput, profile: CsvProfile): ReadonlyMap<string, string> {
+  const tables = exportTables(input);
+  const structured = periodDocuments(input).flatMap((document): readonly (readonly [string, string])[] => {
+    const made = structuredInvoice(document);
+    return 'xml' in made ? [[`structured/${document.number}.xml`, made.xml]] : [];
+  });
+  return new Map([
+    ['README.txt', readme(input, tables, profile)],
+    ...tables.map((table) => [`${table.name}.csv`, csvText(table, profile)] as const),
+    ...structured,
+  ]);
+}
