@@ -1,30 +1,27 @@
-import { millionths, percentOfMinorUnits } from '../quantities/decimal.ts';
+import { decimalText, millionths, percentOfMinorUnits } from '../quantities/decimal.ts';
 import { shareOut } from '../quantities/share-out.ts';
 import type { TaxCode } from '../records/book.ts';
 import type { IssuedInvoice, TaxGroup } from '../records/issued-invoice.ts';
 
-/** A combined rate: jurisdictions add up. */
-function combinedRate(code: TaxCode): string {
-  const sum = code.jurisdictions.reduce((all, each) => all + millionths(each.ratePercent), 0n);
-  const text = String(sum).padStart(7, '0');
-  return `${text.slice(0, -6)}.${text.slice(-6)}`.replace(/\.?0+$/, '');
+/**
+ * The rate of a tax code, its jurisdictions added up, as decimal text.
+ * @param code the tax code
+ */
+export function combinedRate(code: TaxCode): string {
+  return decimalText(code.jurisdictions.reduce((sum, each) => sum + millionths(each.ratePercent), 0n));
 }
 
 // tax is computed on the whole base of a category and rate (BR-CO-17): what rounding each tax code by itself leaves over goes to its largest
 function withRounding(group: TaxGroup, all: readonly TaxGroup[]): TaxGroup {
   const alike = all.filter(
-    (each) =>
-      each.category === group.category && millionths(each.ratePercent || '0') === millionths(group.ratePercent || '0'),
+    (each) => each.category === group.category && millionths(each.ratePercent) === millionths(group.ratePercent),
   );
   const largest = alike.reduce((one, other) =>
     Math.abs(other.baseMinorUnits) > Math.abs(one.baseMinorUnits) ? other : one,
   );
   if (alike.length === 1 || largest !== group) return group;
   const base = alike.reduce((sum, each) => sum + each.baseMinorUnits, 0);
-  const over = alike.reduce(
-    (rest, each) => rest - each.taxMinorUnits,
-    percentOfMinorUnits(base, group.ratePercent || '0'),
-  );
+  const over = alike.reduce((rest, each) => rest - each.taxMinorUnits, percentOfMinorUnits(base, group.ratePercent));
   if (over === 0) return group;
   const taxMinorUnits = group.taxMinorUnits + over;
   const parts = shareOut(

@@ -50,7 +50,8 @@ function written(
   discount: number,
 ): CreditedLine {
   const text = decimalText(quantity);
-  const shared = { ...line, netMinorUnits, because: `line ${line.number} of ${invoice}` };
+  const { includingTax: _whole, ...own } = line;
+  const shared = { ...own, netMinorUnits, because: `line ${line.number} of ${invoice}` };
   const amount = lineAmountMinorUnits(text, line.unitPriceMinorUnits, line.baseQuantity);
   if (quantity !== 0n && amount - discount === netMinorUnits)
     return { of: line.number, quantity: text, line: { ...shared, quantity: text, discountMinorUnits: discount } };

@@ -1,14 +1,16 @@
 import { Problem } from '../problem.ts';
 import { addDays } from '../quantities/calendar-date.ts';
-import { lineAmountMinorUnits, millionths, percentOfMinorUnits } from '../quantities/decimal.ts';
-import { shareOut } from '../quantities/share-out.ts';
-import type { Book, LineKind, TaxCode } from '../records/book.ts';
-import type { InvoiceLine, InvoiceParty, IssuedInvoice } from '../records/issued-invoice.ts';
+import { lineAmountMinorUnits, percentOfMinorUnits } from '../quantities/decimal.ts';
+import type { Book, TaxCode } from '../records/book.ts';
+import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
 import type { Payer } from '../records/payer.ts';
 import { computeTotals } from './compute-totals.ts';
-import { validOn } from './effective-rates.ts';
+import { documentDiscounts } from './document-discounts.ts';
+import { buyerOf, given, sellerOf, vehicleText } from './invoice-parties.ts';
+import { netOfTax } from './net-of-tax.ts';
 import type { PricedLine } from './priced-line.ts';
+import { collectCodes, taxCodeOf } from './tax-codes.ts';
 
 export type InvoiceInput = {
   readonly number: string;
@@ -20,186 +22,121 @@ export type InvoiceInput = {
   readonly documentDiscountBecause: string;
 };
 
-const untaxed: TaxCode = {
-  id: 'untaxed',
-  name: 'No tax',
-  category: 'O',
-  jurisdictions: [],
-  reason: 'Outside the scope of tax',
-};
+type Charged = Pick<IssuedInvoice, 'lines' | 'allowances' | 'taxes' | 'totals'>;
 
-function given<Key extends string, Value>(key: Key, value: Value | undefined): { [K in Key]?: Value } {
-  return value === undefined ? {} : ({ [key]: value } as { [K in Key]?: Value });
+function grossOrNetLines(input: InvoiceInput, add: (code: TaxCode) => string): readonly InvoiceLine[] {
+  const { book, payer, jobs } = input;
+  return jobs
+    .flatMap(({ job, lines }) => lines.map((line) => ({ job, line })))
+    .map(({ job, line }, place) => ({
+      ...line,
+      number: place + 1,
+      job: job.id,
+      netMinorUnits:
+        lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits, line.baseQuantity) - line.discountMinorUnits,
+      taxCode: add(taxCodeOf(line.kind, book, payer, job.day)),
+      incomeAccount: book.accounts.income[line.kind] ?? book.accounts.income.default ?? '4000',
+    }));
 }
 
-function taxCodeOf(kind: LineKind, book: Book, payer: Payer, day: string): TaxCode {
-  if (book.tax.regime === 'none') return untaxed;
-  const id = payer.taxCode ?? book.tax.lines[kind] ?? book.tax.lines.default;
-  const code = validOn(
-    book.tax.codes.filter((each) => each.id === id),
-    day,
-  );
-  if (code === null)
+function charge(input: InvoiceInput): Charged {
+  const jobs = input.jobs.map(({ job }) => job);
+  const codes = collectCodes();
+  const lines = grossOrNetLines(input, codes.add);
+  if (lines.length === 0)
     throw new Problem(
-      `No tax code is given for lines of the kind "${kind}" on ${day}.`,
-      'book.json, tax.lines',
-      `Name one of the codes in tax.codes for "${kind}" or for "default".`,
+      `Nothing is charged for ${jobs.map((job) => job.id).join(', ')}.`,
+      'rates.json',
+      'Add a price for this kind of visit (0 if it is free), or leave the job unbilled.',
     );
-  return code;
-}
-
-function seller(book: Book): InvoiceParty {
-  const { name, address, phone, email, taxIdentifier, taxRegistration, companyIdentifier, electronicAddress } =
-    book.business;
+  const discounts = documentDiscounts(lines, jobs, input.documentDiscountPercent, input.documentDiscountBecause);
+  const paid = jobs.reduce((sum, job) => sum + (job.depositMinorUnits ?? 0), 0);
+  if (!includesTax(input.book))
+    return { lines: [...lines], allowances: discounts, ...computeTotals(lines, discounts, codes.all(), paid) };
+  const net = netOfTax(lines, discounts, codes.all());
+  const { taxes, totals } = computeTotals(net.lines, net.allowances, codes.all(), paid);
+  const rounding = net.grossMinorUnits - totals.grossMinorUnits;
   return {
-    name,
-    address,
-    ...given('phone', phone),
-    ...given('email', email),
-    ...given('taxIdentifier', taxIdentifier),
-    ...given('taxRegistration', taxRegistration),
-    ...given('companyIdentifier', companyIdentifier),
-    ...given('electronicAddress', electronicAddress),
+    lines: [...net.lines],
+    allowances: [...net.allowances],
+    taxes,
+    totals:
+      rounding === 0
+        ? totals
+        : { ...totals, roundingMinorUnits: rounding, dueMinorUnits: totals.dueMinorUnits + rounding },
   };
 }
 
-function buyer(payer: Payer): InvoiceParty {
-  const {
-    id,
-    name,
-    address,
-    contact,
-    email,
-    taxIdentifier,
-    companyIdentifier,
-    exemptionCertificate,
-    electronicAddress,
-  } = payer;
+const includesTax = (book: Book) => book.tax.pricesInclude && book.tax.regime !== 'none';
+
+function paymentOf({ book, number, issued }: InvoiceInput, dueMinorUnits: number): IssuedInvoice['payment'] {
+  const { accountName, bank, iban, bic, accountNumber, routingNumber, link, earlyPayment, lateInterest, terms } =
+    book.payment;
   return {
-    id,
-    name,
-    address,
-    ...given('contact', contact),
-    ...given('email', email),
-    ...given('taxIdentifier', taxIdentifier),
-    ...given('companyIdentifier', companyIdentifier),
-    ...given('exemptionCertificate', exemptionCertificate),
-    ...given('electronicAddress', electronicAddress),
+    ...given('accountName', accountName),
+    ...given('bank', bank),
+    ...given('iban', iban),
+    ...given('bic', bic),
+    ...given('accountNumber', accountNumber),
+    ...given('routingNumber', routingNumber),
+    ...given('link', link),
+    reference: number,
+    ...given(
+      'earlyPayment',
+      earlyPayment === undefined || dueMinorUnits <= 0
+        ? undefined
+        : {
+            percent: earlyPayment.percent,
+            until: addDays(issued, earlyPayment.withinDays),
+            amountMinorUnits: dueMinorUnits - percentOfMinorUnits(dueMinorUnits, earlyPayment.percent),
+          },
+    ),
+    ...given('lateInterest', lateInterest),
+    ...given('terms', terms),
   };
 }
 
-function vehicleText(job: Job): string {
-  const { year, maker, model, plate, unitNumber, vin } = job.vehicle;
-  const name = [year, maker, model].filter((word) => word !== undefined).join(' ');
-  const marks = [
-    plate === undefined ? '' : `plate ${plate}`,
-    unitNumber === undefined ? '' : `unit ${unitNumber}`,
-    vin === undefined ? '' : `VIN ${vin}`,
-  ].filter((word) => word !== '');
-  return [name, ...marks].filter((word) => word !== '').join(', ') || job.id;
+function ordersOf(jobs: readonly Job[]): string | undefined {
+  const orders = [...new Set(jobs.flatMap(({ identity }) => identity.purchaseOrder ?? []))].join(', ');
+  // a document has room for one reference of 200 signs (BT-13); of more, each vehicle's section carries its own
+  return orders === '' || orders.length > 200 ? undefined : orders;
 }
 
 /**
  * An invoice from priced lines, complete but for its number; arithmetic by EN 16931-1.
  * @param input the business, the payer and the priced jobs
- * @throws Problem when no tax code is given for a kind of line
+ * @throws Problem when a tax code is missing or lacks what its category needs, or when nothing is charged
  */
 export function makeInvoice(input: InvoiceInput): IssuedInvoice {
-  const { book, payer, issued, jobs } = input;
-  const codes = new Map<string, TaxCode>();
-  const lines: InvoiceLine[] = jobs
-    .flatMap(({ job, lines: priced }) => priced.map((line) => ({ job, line })))
-    .map(({ job, line }, index) => {
-      const code = taxCodeOf(line.kind, book, payer, job.day);
-      codes.set(code.id, code);
-      const amount = lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits, line.baseQuantity);
-      return {
-        ...line,
-        number: index + 1,
-        job: job.id,
-        netMinorUnits: amount - line.discountMinorUnits,
-        taxCode: code.id,
-        incomeAccount: book.accounts.income[line.kind] ?? book.accounts.income.default ?? '4000',
-      };
-    });
-  const allowances = documentDiscount(input, lines);
-  const paid = jobs.reduce((sum, { job }) => sum + (job.depositMinorUnits ?? 0), 0);
-  const { taxes, totals } = computeTotals(lines, allowances, [...codes.values()], paid);
-  const days = jobs.map(({ job }) => job.day).sort();
-  const { accountName, bank, iban, bic, accountNumber, routingNumber, link, earlyPayment, lateInterest, terms } =
-    book.payment;
-  const first = jobs[0]?.job;
+  const { book, payer, issued, number } = input;
+  const jobs = input.jobs.map(({ job }) => job);
+  const charged = charge(input);
+  const days = jobs.map(({ day }) => day).sort();
   return {
     schema: 'keyout-invoice-1',
     type: 'invoice',
-    number: input.number,
+    number,
     issued,
     due: addDays(issued, payer.termsDays ?? book.payment.termsDays),
     supplied: { from: days[0] ?? issued, to: days.at(-1) ?? issued },
     currency: book.currency,
     language: payer.language ?? book.language,
     regime: book.tax.regime,
-    pricesIncludeTax: false,
-    seller: seller(book),
-    payer: buyer(payer),
+    pricesIncludeTax: includesTax(book),
+    seller: sellerOf(book),
+    payer: buyerOf(payer),
     payerId: payer.id,
-    ...given(
-      'purchaseOrder',
-      [...new Set(jobs.map(({ job }) => job.identity.purchaseOrder).filter((order) => order !== undefined))].join(
-        ', ',
-      ) || undefined,
-    ),
-    ...given('buyerReference', first?.identity.buyerReference ?? payer.buyerReference),
-    vehicles: jobs.map(({ job }) => ({
+    ...given('purchaseOrder', ordersOf(jobs)),
+    ...given('buyerReference', jobs[0]?.identity.buyerReference ?? payer.buyerReference),
+    vehicles: jobs.map((job) => ({
       job: job.id,
       day: job.day,
       text: vehicleText(job),
       ...given('customer', job.identity.customer?.name),
       ...given('place', job.identity.place),
+      ...given('purchaseOrder', job.identity.purchaseOrder),
     })),
-    lines,
-    allowances,
-    taxes,
-    totals,
-    payment: {
-      ...given('accountName', accountName),
-      ...given('bank', bank),
-      ...given('iban', iban),
-      ...given('bic', bic),
-      ...given('accountNumber', accountNumber),
-      ...given('routingNumber', routingNumber),
-      ...given('link', link),
-      reference: input.number,
-      ...given(
-        'earlyPayment',
-        earlyPayment === undefined
-          ? undefined
-          : {
-              percent: earlyPayment.percent,
-              until: addDays(issued, earlyPayment.withinDays),
-              amountMinorUnits: totals.dueMinorUnits - percentOfMinorUnits(totals.dueMinorUnits, earlyPayment.percent),
-            },
-      ),
-      ...given('lateInterest', lateInterest),
-      ...given('terms', terms),
-    },
+    ...charged,
+    payment: paymentOf(input, charged.totals.dueMinorUnits),
   };
-}
-
-function documentDiscount(input: InvoiceInput, lines: readonly InvoiceLine[]): IssuedInvoice['allowances'] {
-  if (millionths(input.documentDiscountPercent) === 0n) return [];
-  const bases = new Map<string, number>();
-  for (const line of lines) bases.set(line.taxCode, (bases.get(line.taxCode) ?? 0) + line.netMinorUnits);
-  const total = percentOfMinorUnits(
-    [...bases.values()].reduce((sum, base) => sum + base, 0),
-    input.documentDiscountPercent,
-  );
-  const shares = shareOut(
-    total,
-    [...bases.values()].map((base) => BigInt(Math.max(0, base))),
-  );
-  const because = `${input.documentDiscountPercent} % off: ${input.documentDiscountBecause}`;
-  return [...bases.keys()]
-    .map((taxCode, place) => ({ charge: false, because, amountMinorUnits: shares[place] ?? 0, taxCode }))
-    .filter((each) => each.amountMinorUnits !== 0);
 }

@@ -20,6 +20,10 @@ export const invoiceLine = z.strictObject({
   discountMinorUnits: minorUnits.default(0),
   discountBecause: z.string().default(''),
   netMinorUnits: minorUnits,
+  /** where prices include tax: the figures agreed, of which those above are the part without it */
+  includingTax: z
+    .strictObject({ unitPriceMinorUnits: decimal, discountMinorUnits: minorUnits, amountMinorUnits: minorUnits })
+    .optional(),
   taxCode: slug,
   incomeAccount: line,
 });
@@ -84,7 +88,14 @@ export const issuedInvoice = z.strictObject({
   buyerReference: line.optional(),
   /** vehicles spoken of, in order, one section each */
   vehicles: z.array(
-    z.strictObject({ job: jobId, day: date, text: line, customer: line.optional(), place: line.optional() }),
+    z.strictObject({
+      job: jobId,
+      day: date,
+      text: line,
+      customer: line.optional(),
+      place: line.optional(),
+      purchaseOrder: line.optional(),
+    }),
   ),
   lines: z.array(invoiceLine),
   allowances: z.array(documentAllowance),
