@@ -4,6 +4,7 @@ import { Problem } from '../problem.ts';
 import { askFor } from '../prompts/ask-for.ts';
 import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
 import { interview, nextQuestion } from '../prompts/interview.ts';
+import { mayTell } from '../prompts/may-tell.ts';
 import type { Around } from '../prompts/question.ts';
 import { type Job, job as jobRecord } from '../records/job.ts';
 import { jobExists, jobsOnDay, newJobId, readJob, writeJob } from '../storage/jobs.ts';
@@ -120,13 +121,10 @@ async function travel(book: OpenBook, job: Job, world: World): Promise<void> {
   }
 }
 
-// what is still missing is told by the questions themselves
+// a finding is told as soon as its subject was asked, once
 async function tellNewFindings(book: OpenBook, job: Job, told: Set<string>, world: World): Promise<void> {
   const { findings } = await examineJob(book, job);
-  for (const finding of findings.filter(
-    (each) =>
-      each.rule !== 'record-is-complete' && each.rule !== 'signature-or-reason' && !each.rule.endsWith('-is-proven'),
-  )) {
+  for (const finding of findings.filter((each) => mayTell(each.rule, job))) {
     const key = `${finding.rule} ${finding.at}`;
     if (!told.has(key)) world.tell(writeFinding(finding));
     told.add(key);

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { identifyWires } from '../../src/evidence/identify-wires.ts';
-import { interview } from '../../src/prompts/interview.ts';
+import { interview, questions } from '../../src/prompts/interview.ts';
+import { mayTell, toldAfter } from '../../src/prompts/may-tell.ts';
 import { type Ask, GoBack } from '../../src/prompts/question.ts';
 import { type Job, job as jobRecord } from '../../src/records/job.ts';
 import type { Payer } from '../../src/records/payer.ts';
+import { rules } from '../../src/rules/index.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
 
 const facts = soundFacts(soundJob);
@@ -85,5 +87,21 @@ describe('the interview', () => {
     };
     const done = await interview(begun, back, around, () => {});
     expect(done.vehicle.maker).toBe('Maker 1');
+  });
+});
+
+describe('when a finding is told', () => {
+  test('each rule that waits is a rule, and waits for a question there is', () => {
+    const ids = questions.map((question) => question.id);
+    for (const [rule, question] of Object.entries(toldAfter)) {
+      expect(rules.map((each) => each.id)).toContain(rule);
+      expect(ids).toContain(question);
+    }
+  });
+
+  test('a missing purchase order is not told before it was asked for', () => {
+    expect(mayTell('purchase-order-where-the-payer-needs-one', begun)).toBe(false);
+    const asked = { ...begun, interview: { answered: ['purchase-order'] } };
+    expect(mayTell('purchase-order-where-the-payer-needs-one', asked)).toBe(true);
   });
 });
