@@ -1,8 +1,9 @@
 import { openBook } from '../storage/open-book.ts';
+import { checkData } from './check-data.ts';
 import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
 import { examineJob } from './examine-job.ts';
-import { writeCheck } from './write-finding.ts';
+import { writeCheck } from './write-check.ts';
 
 /** `keyout check [JOB…]`: verdicts against readings, and every trade rule. */
 export const check: Command = {
@@ -16,18 +17,8 @@ export const check: Command = {
     const jobs = await chosenJobs(book, call.words, day);
     const examined = [];
     for (const job of jobs) examined.push(await examineJob(book, job));
-    if (world.json) {
-      const plain = examined.map(({ job, facts, findings, open, electrics }) => ({
-        job: job.id,
-        evidence: facts.evidence,
-        findings,
-        open: open.map((finding) => finding.rule),
-        electrics,
-      }));
-      world.say(JSON.stringify(plain, null, 2));
-    } else {
-      world.say(examined.length === 0 ? `There is no job on ${day}.` : examined.map(writeCheck).join('\n\n'));
-    }
+    if (world.json) world.say(JSON.stringify(examined.map(checkData), null, 2));
+    else world.say(examined.length === 0 ? `There is no job on ${day}.` : examined.map(writeCheck).join('\n\n'));
     return examined.some((each) => each.open.length > 0) ? 1 : 0;
   },
 };

@@ -82,7 +82,7 @@ export const commandList: readonly {
   {
     name: 'schema',
     words: 'NAME',
-    summary: 'JSON Schema of a record (job, book, rates, devices, payer, trip)',
+    summary: 'JSON Schema of a record (job, book, rates, devices, payer, trip) or of what --json prints (check, rules)',
     load: async () => (await import('./schema.ts')).schema,
   },
   {

@@ -16,7 +16,8 @@ import type { Command, World } from './command.ts';
 import { examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
 import { recalledJobs } from './recalled-jobs.ts';
-import { writeCheck, writeFinding } from './write-finding.ts';
+import { writeCheck } from './write-check.ts';
+import { writeFinding } from './write-finding.ts';
 
 /** `keyout fit [JOB]`: the interactive record of one job; saves after every answer and goes on where it stopped. */
 export const fit: Command = {

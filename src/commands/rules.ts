@@ -16,12 +16,19 @@ export const rulesCommand: Command = {
       return 0;
     }
     const rule = rules.find((each) => each.id === id);
-    if (rule === undefined)
-      throw new Problem(`There is no rule "${id}".`, 'keyout rules', '`keyout rules` lists every id.', 2);
+    if (rule === undefined) throw new Problem(`There is no rule "${id}".`, 'keyout rules', nearRules(id), 2);
     world.say(world.json ? JSON.stringify(plainRule(rule), null, 2) : wholeRule(rule));
     return 0;
   },
 };
+
+/** Rules whose id shares a word with what was typed. */
+function nearRules(id: string): string {
+  const words = id.toLowerCase().split(/[^a-z]+/);
+  const near = rules.filter((rule) => words.some((word) => word.length > 3 && rule.id.includes(word)));
+  const list = near.slice(0, 5).map((rule) => rule.id);
+  return `${list.length === 0 ? '' : `Perhaps ${list.join(', ')}. `}\`keyout rules\` lists every id.`;
+}
 
 function plainRule(rule: Rule) {
   const { id, group, severity, summary, why, source } = rule;

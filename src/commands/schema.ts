@@ -6,6 +6,7 @@ import { job } from '../records/job.ts';
 import { payer } from '../records/payer.ts';
 import { rateCard } from '../records/rate-card.ts';
 import { trip } from '../records/trip.ts';
+import { checkOutput, rulesOutput } from './check-output.ts';
 import type { Command } from './command.ts';
 
 const schemas: Readonly<Record<string, z.ZodType>> = {
@@ -17,24 +18,33 @@ const schemas: Readonly<Record<string, z.ZodType>> = {
   trip,
 };
 
-/** `keyout schema NAME`: the JSON Schema of a record, so that an editor can complete a file written by hand. */
+/** What commands print with --json. */
+const outputs: Readonly<Record<string, z.ZodType>> = { check: checkOutput, rules: rulesOutput };
+const names = [...Object.keys(schemas), ...Object.keys(outputs)];
+
+/** `keyout schema NAME`: the JSON Schema of a record, so that an editor can complete a file written by hand, or of what a command prints with --json. */
 export const schema: Command = {
   name: 'schema',
   words: 'NAME',
-  summary: `JSON Schema of a record: ${Object.keys(schemas).join(', ')}`,
+  summary: `JSON Schema of a record (${Object.keys(schemas).join(', ')}) or of what --json prints (${Object.keys(outputs).join(', ')})`,
   options: {},
   run: async (call, world) => {
     const name = call.words[0] ?? '';
-    const found = schemas[name];
+    const found = Object.hasOwn(schemas, name)
+      ? schemas[name]
+      : Object.hasOwn(outputs, name)
+        ? outputs[name]
+        : undefined;
     if (found === undefined) {
-      throw new Problem(
-        `There is no record "${name}".`,
-        'keyout schema',
-        `Name one of ${Object.keys(schemas).join(', ')}.`,
-        2,
-      );
+      throw new Problem(`There is no schema "${name}".`, 'keyout schema', `Name one of ${names.join(', ')}.`, 2);
     }
-    world.say(JSON.stringify(z.toJSONSchema(found, { io: 'input', reused: 'inline' }), null, 2));
+    world.say(
+      JSON.stringify(
+        z.toJSONSchema(found, { io: Object.hasOwn(outputs, name) ? 'output' : 'input', reused: 'inline' }),
+        null,
+        2,
+      ),
+    );
     return 0;
   },
 };

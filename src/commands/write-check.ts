@@ -1,0 +1,79 @@
+import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import { reasonGiven } from '../rules/open-findings.ts';
+import type { ExaminedJob } from './examine-job.ts';
+import { nextStep } from './next-step.ts';
+import { writeFinding } from './write-finding.ts';
+
+/**
+ * The whole check of one job, for the terminal: every wire with its readings and what to do next, the electrics, every finding, and whether it may be handed over.
+ * @param examined the job with all that follows from it
+ */
+export function writeCheck(examined: ExaminedJob): string {
+  const { job, findings } = examined;
+  const name = [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
+    .filter((word) => word !== undefined)
+    .join(' ');
+  const lines = findings.map((finding) => writeFinding(finding, reasonGiven(job, finding)));
+  return [
+    `${job.id}  ${name}`,
+    ...wireLines(examined),
+    ...electricsLines(examined),
+    ...(lines.length === 0 ? ['  No finding: every rule that applies holds.'] : lines),
+    ...(lines.length === 0 ? [] : [`  ${stateOf(examined)}`]),
+  ].join('\n');
+}
+
+function wireLines({ job, facts }: ExaminedJob): readonly string[] {
+  const { wires, traps } = facts.evidence;
+  return [
+    ...wires.flatMap((wire) => {
+      const lead = job.connections?.find((made) => made.point === wire.point)?.lead ?? null;
+      const next = nextStep(wire, lead);
+      const point = job.probePoints?.find((each) => each.name === wire.point);
+      const used = wire.conclusion.kind === 'concluded' ? wire.conclusion.because : (point?.readings ?? []);
+      const others = (point?.readings ?? []).filter((reading) => !used.includes(reading));
+      const also = others.map((reading) => `${writeVolts(millivoltsFromVolts(reading.volts))} V (${reading.key})`);
+      return [
+        `  ${wire.point.padEnd(4)} ${wire.sentence}`,
+        ...(also.length === 0 ? [] : [`       also read: ${also.join(', ')}`]),
+        ...(wire.agreement === 'not proven' ? [`       The verdict "${wire.verdict}" is not proven yet.`] : []),
+        ...(next === null ? [] : [`       next: ${next}`]),
+        ...wire.traps.map((trap) => `       mind: ${trap.sentence}`),
+      ];
+    }),
+    ...traps.map((trap) => `  mind: ${trap.sentence}`),
+  ];
+}
+
+function electricsLines({ electrics }: ExaminedJob): readonly string[] {
+  const volts = (millivolts: number) => `${writeVolts(millivolts)} V`;
+  const least = electrics.atDevice.toSorted((one, other) => one.millivolts - other.millivolts)[0];
+  const window =
+    electrics.supplyMillivoltsMin === null || electrics.supplyMillivoltsMax === null
+      ? ''
+      : ` (made for ${volts(electrics.supplyMillivoltsMin)} to ${volts(electrics.supplyMillivoltsMax)})`;
+  const parts = [
+    ...(least === undefined ? [] : [`least at the device ${volts(least.millivolts)}, ${least.key}${window}`]),
+    ...(least === undefined || electrics.leadDropMillivolts === null
+      ? []
+      : [`leads lose ${electrics.leadDropMillivolts} mV of ${electrics.leadDropMillivoltsMax} mV allowed`]),
+    ...(electrics.groundDropMillivolts === null ? [] : [`ground loses ${Math.abs(electrics.groundDropMillivolts)} mV`]),
+    ...(electrics.standingDays === null
+      ? []
+      : [
+          `the battery lasts ${electrics.standingDays} days standing, ${electrics.standingDaysWanted} wanted${electrics.batteryPercent === null ? '' : ` (${electrics.batteryPercent} % full at rest)`}`,
+        ]),
+  ];
+  return parts.length === 0 ? [] : [`  volts and amperes: ${parts.join('; ')}`];
+}
+
+function stateOf({ findings, open }: ExaminedJob): string {
+  const blocks = open.filter((finding) => finding.severity === 'block').length;
+  const reasons = open.length - blocks;
+  if (open.length === 0)
+    return `Nothing stops the handover (${findings.length} finding${findings.length === 1 ? '' : 's'} answered or for advice).`;
+  return `Not ready: ${[
+    ...(blocks > 0 ? [`${blocks} to mend`] : []),
+    ...(reasons > 0 ? [`${reasons} to mend or to answer with a written reason`] : []),
+  ].join(', ')}.`;
+}
