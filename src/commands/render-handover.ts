@@ -4,6 +4,7 @@ import { recordDigest } from '../storage/digest.ts';
 import { readFonts } from '../storage/fonts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readPhotographs } from '../storage/photographs.ts';
+import { signatureState } from '../storage/signature-state.ts';
 import { readTemplates } from '../storage/templates.ts';
 import { typeset } from '../typesetting/typeset.ts';
 import type { ExaminedJob } from './examine-job.ts';
@@ -23,8 +24,8 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     findings,
     electrics,
     rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
-    printedOn: job.day,
     digest,
+    signatureIsVoid: signatureState(job) === 'void',
   });
   const result = typeset({
     template: templates.text('handover'),
@@ -33,8 +34,8 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     view,
     fonts: await readFonts(),
     images: Object.fromEntries((await readPhotographs(book, job)).map(({ name, bytes }) => [name, bytes])),
-    language: book.book.language,
-    title: `Handover sheet ${job.id}`,
+    language: view.language,
+    title: `${view.words.handoverSheet} ${job.id}`,
     author: book.book.business.name,
     created: job.day,
     identity: digest,

@@ -13,14 +13,15 @@ import { typeset } from '../typesetting/typeset.ts';
  */
 export async function typesetInvoice(open: OpenBook, invoice: IssuedInvoice) {
   const templates = await readTemplates(open);
+  const view = invoiceView({ invoice, book: open.book });
   return typeset({
     template: templates.text('invoice'),
     templateName: templates.path('invoice'),
     partials: templates.partials,
-    view: invoiceView({ invoice, book: open.book }),
+    view,
     fonts: await readFonts(),
     language: invoice.language,
-    title: `${invoice.type === 'invoice' ? 'Invoice' : 'Credit note'} ${invoice.number}`,
+    title: `${view.heading} ${view.number}`,
     author: invoice.seller.name,
     created: invoice.issued,
     identity: sha256(JSON.stringify(invoice)),

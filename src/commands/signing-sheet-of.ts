@@ -4,62 +4,8 @@ import type { SigningSheet } from '../signing/signing-sheet.ts';
 import { signedRecordDigest } from '../storage/digest.ts';
 import type { ExaminedJob } from './examine-job.ts';
 
-const words = {
-  en: {
-    title: 'Handover sheet',
-    names: ['Date', 'Place', 'Vehicle', 'VIN', 'Plate', 'Unit', 'Odometer', 'Owner', 'Ordered by', 'Installer'],
-    device: ['Device', 'Serial', 'IMEI'],
-    done: 'What was done',
-    wiring: 'Wiring',
-    condition: 'Before and after',
-    before: 'Before',
-    after: 'After',
-    lamps: 'warning lamps',
-    broken: 'not working',
-    notes: 'For the driver and the next mechanic',
-    remarks: 'Installer’s note',
-    reasons: 'Findings and the reasons given',
-    reason: 'Reason',
-    advice: 'Advice',
-    statement:
-      'Your answer, name, signature and the time are kept with this record. Any later change to what stands here voids the signature.',
-    record: 'Record',
-  },
-  es: {
-    title: 'Hoja de entrega',
-    names: [
-      'Fecha',
-      'Lugar',
-      'Vehículo',
-      'VIN',
-      'Matrícula',
-      'Unidad',
-      'Odómetro',
-      'Propietario',
-      'Encargado por',
-      'Instalador',
-    ],
-    device: ['Dispositivo', 'Serie', 'IMEI'],
-    done: 'Qué se hizo',
-    wiring: 'Cableado',
-    condition: 'Antes y después',
-    before: 'Antes',
-    after: 'Después',
-    lamps: 'testigos',
-    broken: 'no funciona',
-    notes: 'Para el conductor y el próximo mecánico',
-    remarks: 'Nota del instalador',
-    reasons: 'Hallazgos y razones dadas',
-    reason: 'Razón',
-    advice: 'Consejos',
-    statement:
-      'Su respuesta, su nombre, su firma y la hora se guardan con este registro. Todo cambio posterior de lo que consta aquí anula la firma.',
-    record: 'Registro',
-  },
-} as const;
-
 /**
- * The essentials of a job's handover sheet, as the customer reads them before signing.
+ * The essentials of a job's handover sheet, as the customer reads them before signing: the sheet's own words.
  * @param examined the job, examined as if nobody had signed yet
  */
 export function signingSheetOf(examined: ExaminedJob): SigningSheet {
@@ -72,51 +18,43 @@ export function signingSheetOf(examined: ExaminedJob): SigningSheet {
     findings,
     electrics,
     rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
-    printedOn: job.day,
     digest: record,
   });
-  const word = words[facts.book.language];
-  const shown = [view.day, view.place, view.vehicle, view.vin, view.plate, view.unit, view.odometer];
-  const named = (names: readonly string[], values: readonly string[]) =>
-    names.map((name, index) => ({ name, value: values[index] ?? '' })).filter(({ value }) => value !== '–');
+  const { words } = view;
   const section = (heading: string, paragraphs: readonly string[], items: readonly string[] = []) =>
     paragraphs.length + items.length === 0 ? [] : [{ heading, paragraphs, items }];
-  const state = (name: string, { lamps, functions }: { readonly lamps: string; readonly functions: string }) =>
-    `${name}: ${word.lamps}: ${lamps}; ${word.broken}: ${functions}.`;
+  const texts = (lines: readonly { readonly text: string }[]) => lines.map(({ text }) => text);
   return {
-    language: facts.book.language,
-    title: `${word.title} ${view.job}`,
+    language: view.language,
+    title: `${words.handoverSheet} ${view.job}`,
     business: view.business,
-    facts: [
-      ...named(word.names, [...shown, view.customer, view.orderedBy, view.installer]),
-      ...(view.hasDevice ? named(word.device, [view.device, view.serial, view.imei]) : []),
-    ],
+    facts: [...view.jobFacts, ...view.vehicleFacts, ...view.deviceFacts].map(({ name, text }) => ({
+      name,
+      value: text,
+    })),
     sections: [
-      ...section(word.done, [view.summary]),
-      ...section(word.wiring, [], view.hasConnections ? view.wiring.alternative.split('; ') : []),
+      ...section(words.whatWasDone, [view.summary]),
+      ...section(words.wiring, [], view.hasWiring ? texts(view.wiring.inWords) : []),
       ...section(
-        word.condition,
-        view.wasWorked ? [state(word.before, view.before), state(word.after, view.after)] : [],
-        view.fasteners.map(({ text }) => text),
+        words.beforeAndAfter,
+        view.hasConditions
+          ? view.conditions.map(
+              ({ name, lamps, functions }) =>
+                `${name}: ${words.warningLamps}: ${lamps}; ${words.notWorking}: ${functions}.`,
+            )
+          : [],
+        texts(view.fasteners),
       ),
+      ...section(words.forDriver, [], texts(view.notes)),
+      ...section(words.installersNote, view.hasRemarks ? [view.remarks] : []),
       ...section(
-        word.notes,
+        words.findings,
         [],
-        view.notes.map(({ text }) => text),
+        view.reasons.map(({ text, reason }) => `${text} ${words.reason}: ${reason}`),
       ),
-      ...section(word.remarks, view.hasRemarks ? [view.remarks] : []),
-      ...section(
-        word.reasons,
-        [],
-        view.reasons.map(({ what, reason }) => `${what} ${word.reason}: ${reason}`),
-      ),
-      ...section(
-        word.advice,
-        [],
-        view.advice.map(({ text }) => text),
-      ),
+      ...section(words.advice, [], texts(view.advice)),
     ],
-    statement: word.statement,
-    record: `${word.record} ${record}`,
+    statement: words.signingStatement,
+    record: `${words.record} ${record}`,
   };
 }

@@ -1,186 +1,189 @@
 import type { Electrics } from '../electrics/electrics.ts';
-import { writeVolts } from '../quantities/millivolts.ts';
+import type { Job } from '../records/job.ts';
 import type { Condition } from '../records/vehicle.ts';
-import { reasonGiven } from '../rules/open-findings.ts';
 import type { Finding, JobFacts } from '../rules/rule.ts';
+import { electricsRows } from './electrics-rows.ts';
+import { deviceFacts, jobFacts, vehicleFacts } from './head-facts.ts';
+import { photographRows } from './photograph-rows.ts';
 import { placementPlan } from './placement-plan.ts';
+import { printedFindings } from './printed-findings.ts';
+import { printedSignature } from './printed-signature.ts';
 import { readingsTable } from './readings-table.ts';
 import { safetyNotes } from './safety-notes.ts';
-import { summarySentences } from './summary-sentences.ts';
+import { isRemoval, summarySentences } from './summary-sentences.ts';
+import { wireConclusions } from './wire-conclusions.ts';
+import { vehicleInWords } from './wire-words.ts';
 import { wiringFigure } from './wiring-figure.ts';
-import { vehicleInWords, volts, wirePlace, writeDate, writeLength, writeWhole } from './write-facts.ts';
+import type { Language } from './words/words.ts';
+import { type Writing, writingFor } from './writing.ts';
 
 export type HandoverInput = {
   readonly facts: JobFacts;
   readonly findings: readonly Finding[];
   readonly electrics: Electrics;
   readonly rulesChecked: readonly { readonly id: string; readonly summary: string; readonly source: string }[];
-  /** calendar date printed in the head */
-  readonly printedOn: string;
   /** SHA-256 of the record */
   readonly digest: string;
+  /** true where the record was changed after the customer had signed */
+  readonly signatureIsVoid?: boolean;
+  /** names of the images that can be printed: photographs by their file names, the business's logo as "logo" */
+  readonly imageNames?: readonly string[];
 };
 
-/** Titles of publications inside a rule's source. */
-const publication =
-  /\d+ CFR \d+(?:\.\d+)?|\d+ CCR \d+|\d+ USC \d+|FAA AC [\d.]+-\w+|DIN \d+|ISO(?:\/IEC)? [\d-]*\d|3GPP TS [\d.]*\d|SAE J\d+|UNECE R\d+|FMVSS \d+/g;
-const none = 'none';
-const known = (value: string | undefined) => value ?? '–';
+/** Name of the business's logo among the images of a document. */
+export const logoName = 'logo';
 
-function condition(state: Condition | undefined) {
-  return {
-    lamps: state === undefined ? '–' : state.warningLamps.join(', ') || none,
-    functions: state === undefined ? '–' : state.functionsNotWorking.join(', ') || none,
-    rest: state?.restVolts === undefined ? '–' : `${volts(state.restVolts)} V`,
-    charging: state?.chargingVolts === undefined ? '–' : `${volts(state.chargingVolts)} V`,
-  };
+/** The language of a job's sheet: the payer's where it has one, else the business's. */
+export function handoverLanguage({ payer, book }: Pick<JobFacts, 'payer' | 'book'>): Language {
+  return payer?.language ?? book.language;
 }
 
 /** Everything the handover sheet says, worded and formatted: strings, booleans and lists only. */
 export function handoverView(input: HandoverInput) {
-  const { facts, findings, electrics, digest } = input;
-  const { job, book, profile, payer, evidence } = facts;
-  const { identity, vehicle } = job;
-  const connections = job.connections ?? [];
-  const placement = job.placement;
-  const signature = job.signature;
-  const fasteners = (job.panels ?? []).map((panel) => ({
-    text: `${panel.name}: ${panel.out} × ${panel.fastener} out, ${panel.in ?? 'not counted'} back in`,
-  }));
-  const reasons = findings
-    .filter((finding) => finding.severity === 'reason')
-    .map((finding) => ({
-      what: finding.what,
-      reason: reasonGiven(job, finding) ?? 'none given',
-      source: finding.source,
-    }));
-  const notes = safetyNotes(job);
+  const { facts, digest } = input;
+  const { job, book } = facts;
+  const language = handoverLanguage(facts);
+  const writing = writingFor(book, language, book.currency);
+  const { address, phone, email, website } = book.business;
   return {
+    words: writing.labels,
     paper: book.paper,
     accent: book.accent,
-    language: book.language,
+    language,
     business: book.business.name,
-    businessLine: [
-      book.business.address.lines.join(', '),
-      book.business.address.city,
-      book.business.phone,
-      book.business.email,
+    businessLines: [
+      [...address.lines, address.city].join(', '),
+      [phone, email, website].filter((word) => word !== undefined).join(' · '),
     ]
-      .filter((word) => word !== undefined)
-      .join(' · '),
+      .filter((line) => line !== '')
+      .map((text) => ({ text })),
+    hasLogo: input.imageNames?.includes(logoName) ?? false,
     job: job.id,
-    day: writeDate(job.day, book.locale),
-    place: known(identity.place),
-    visit: identity.visit ?? 'visit',
-    customer: known(identity.customer?.name),
-    orderedBy: known(payer?.name),
-    purchaseOrder: known(identity.purchaseOrder),
-    installer: identity.installer ?? book.business.installer,
-    vehicle: vehicleInWords(vehicle),
-    vin: known(vehicle.vin),
-    plate: known(vehicle.plate),
-    unit: known(vehicle.unitNumber),
-    odometer:
-      vehicle.odometer === undefined
-        ? '–'
-        : `${writeWhole(vehicle.odometer.value, book.locale)} ${vehicle.odometer.unit}`,
-    system:
-      vehicle.systemVolts === undefined ? '–' : `${vehicle.systemVolts} V, ${vehicle.drive ?? 'drive not recorded'}`,
-    hasDevice: job.device !== undefined,
-    device: profile === null ? '–' : `${profile.name}${profile.maker === undefined ? '' : `, ${profile.maker}`}`,
-    serial: known(job.device?.serial),
-    imei: known(job.device?.imei),
-    summary: summarySentences(job, profile, book).join(' '),
-    hasConnections: connections.length > 0,
-    wiring: wiringFigure(job, book),
+    digest: `${digest.slice(0, 8)} ${digest.slice(8, 16)}`,
+    installer: job.identity.installer ?? book.business.installer,
+    vehicle: vehicleInWords(job.vehicle, writing),
+    jobFacts: jobFacts(facts, writing),
+    vehicleFacts: vehicleFacts(job, writing),
+    deviceFacts: deviceFacts(job, facts.profile, writing),
+    summary: summarySentences(job, facts.profile, facts.evidence, writing).join(' '),
+    ...fittedParts(job, writing),
+    ...conditionParts(job, writing),
+    ...closingParts(input, writing),
+    ...proofParts(input, writing),
+  };
+}
+
+/** The figures: what is joined to what, and where the device sits; nothing of it on a removal. */
+function fittedParts(job: Job, writing: Writing) {
+  const { terms, sentences } = writing;
+  const fitted = !isRemoval(job) && job.identity.visit !== 'wasted visit';
+  const placement = fitted ? job.placement : undefined;
+  return {
+    hasWiring: fitted && (job.connections ?? []).length > 0,
+    wiring: wiringFigure(job, writing),
     hasPlacement: placement !== undefined,
-    plan: placementPlan(placement?.zone ?? 'dash centre'),
-    zone: placement?.zone ?? '',
+    plan: placementPlan(placement, job.vehicle, writing),
+    zone: placement === undefined ? '' : terms.zones[placement.zone][0],
     surface: placement?.surface ?? '',
     fixing:
       placement === undefined
         ? ''
-        : `${placement.fixing}${placement.fixingPoints === undefined ? '' : `, ${placement.fixingPoints} points`}`,
-    wasWorked: identity.visit !== 'wasted visit',
-    before: condition(job.before),
-    after: condition(job.after),
-    hasFasteners: fasteners.length > 0,
-    fasteners,
-    hasNotes: notes.length > 0,
-    notes: notes.map((text) => ({ text })),
-    hasRemarks: job.notes !== undefined && job.notes !== '',
-    remarks: job.notes ?? '',
-    hasReasons: reasons.length > 0,
-    reasons,
-    hasAdvice: findings.some((finding) => finding.severity === 'advise'),
-    advice: findings
-      .filter((finding) => finding.severity === 'advise')
-      .map((finding) => ({ text: `${finding.what} ${finding.whatToDo}` })),
-    signed: signature !== undefined && signature.answer !== 'not available',
-    answer: signature?.answer ?? 'not signed',
-    signedBy: known(signature?.name),
-    signedAt:
-      signature?.signedAt === undefined
-        ? '–'
-        : `${writeDate(signature.signedAt.slice(0, 10), book.locale)}, ${signature.signedAt.slice(11)}`,
-    hasRemark: signature?.remark !== undefined,
-    remark: signature?.remark ?? '',
-    hasNoSignatureReason: signature?.noSignatureBecause !== undefined,
-    noSignatureReason: signature?.noSignatureBecause ?? '',
-    hasProof: (job.probePoints ?? []).length > 0,
-    readings: readingsTable(job, evidence),
-    conclusions: evidence.wires.map((wire) => ({
-      text: wire.sentence,
-      where: wirePlace(job.probePoints?.find((point) => point.name === wire.point)),
-    })),
-    electrics: electricsRows(electrics, facts),
-    joints: connections.map((made) => ({
-      lead: made.lead,
-      method: made.method,
-      covered: made.covered ?? '–',
-      tape: made.tapeMillimetres === undefined ? '–' : writeLength(made.tapeMillimetres, book),
-      tied: made.tied === undefined ? '–' : made.tied ? 'yes' : 'no',
-      tug: made.tugHeld === undefined ? '–' : made.tugHeld ? 'held' : 'gave way',
-      fuse:
-        made.fuse === undefined
-          ? '–'
-          : `${made.fuse.ratingAmperes} A at ${writeLength(made.fuse.distanceMillimetres, book)}`,
-    })),
-    rulesCount: String(input.rulesChecked.length),
-    rulesHeld: String(
-      input.rulesChecked.filter((rule) => !findings.some((finding) => finding.rule === rule.id)).length,
-    ),
-    rulesSources: [...new Set(input.rulesChecked.flatMap((rule) => rule.source.match(publication) ?? []))].join(', '),
-    digest: `${digest.slice(0, 8)} ${digest.slice(8, 16)}`,
+        : sentences.fixed(
+            terms.fixings[placement.fixing],
+            placement.fixingPoints === undefined ? null : writing.whole(placement.fixingPoints),
+          ),
   };
 }
 
-function electricsRows(
-  electrics: Electrics,
-  { job }: JobFacts,
-): readonly { readonly name: string; readonly value: string }[] {
-  const rows: { name: string; value: string }[] = [];
-  const least = electrics.atDevice.toSorted((one, other) => one.millivolts - other.millivolts)[0];
-  if (least !== undefined)
-    rows.push({ name: 'Lowest volts at the device', value: `${writeVolts(least.millivolts)} V (${least.key})` });
-  if (electrics.supplyMillivoltsMin !== null && electrics.supplyMillivoltsMax !== null)
-    rows.push({
-      name: 'Supply window of the device',
-      value: `${writeVolts(electrics.supplyMillivoltsMin)} to ${writeVolts(electrics.supplyMillivoltsMax)} V`,
-    });
-  if (electrics.leadDropMillivolts !== null)
-    rows.push({ name: 'Drop in its leads, worked out', value: `${writeVolts(electrics.leadDropMillivolts)} V` });
-  if (electrics.groundDropMillivolts !== null)
-    rows.push({
-      name: 'Ground drop, measured',
-      value: `${writeVolts(electrics.groundDropMillivolts)} V${electrics.groundTestMilliamps === null ? '' : ` at ${electrics.groundTestMilliamps} mA`}`,
-    });
-  if (electrics.fuseAmperesMax !== null && job.connections !== undefined)
-    rows.push({ name: 'Largest fuse the lead allows', value: `${electrics.fuseAmperesMax} A` });
-  if (electrics.standingDays !== null)
-    rows.push({
-      name: 'Standing time until the battery is half down',
-      value: `${electrics.standingDays} days at ${electrics.asleepMilliamps} mA asleep${electrics.vehicleAsleepMeasured ? '' : ' (vehicle\u2019s own share assumed)'}`,
-    });
-  return rows;
+function condition(state: Condition | undefined, name: string, { terms, volts }: Writing) {
+  const missing = '–';
+  return {
+    name,
+    lamps: state === undefined ? missing : state.warningLamps.join(', ') || terms.none,
+    functions: state === undefined ? missing : state.functionsNotWorking.join(', ') || terms.none,
+    rest: state?.restVolts === undefined ? missing : volts(state.restVolts),
+    charging: state?.chargingVolts === undefined ? missing : volts(state.chargingVolts),
+  };
 }
+
+function conditionParts(job: Job, writing: Writing) {
+  const { labels, sentences, whole } = writing;
+  const worked = job.identity.visit !== 'wasted visit';
+  const fasteners = worked ? (job.panels ?? []) : [];
+  return {
+    hasConditions: worked && (job.before !== undefined || job.after !== undefined),
+    conditions: [condition(job.before, labels.before, writing), condition(job.after, labels.after, writing)],
+    hasFasteners: fasteners.length > 0,
+    fasteners: fasteners.map((panel) => ({
+      text: sentences.fastener({
+        name: panel.name,
+        fastener: panel.fastener,
+        out: whole(panel.out),
+        back: panel.in === undefined ? null : whole(panel.in),
+      }),
+    })),
+  };
+}
+
+function closingParts(input: HandoverInput, writing: Writing) {
+  const { facts, findings, rulesChecked, signatureIsVoid, imageNames } = input;
+  const { job } = facts;
+  const notes = safetyNotes(job);
+  const found = printedFindings(job, findings, rulesChecked, writing);
+  const photographs = photographRows(job, imageNames ?? [], writing);
+  return {
+    hasNotes: notes.length > 0,
+    notes: notes.map((name) => ({ text: writing.sentences.notes[name] })),
+    hasRemarks: (job.notes ?? '') !== '',
+    remarks: job.notes ?? '',
+    hasBlocks: found.blocks.length > 0,
+    blocks: found.blocks,
+    hasReasons: found.reasons.length > 0,
+    reasons: found.reasons,
+    hasAdvice: found.advice.length > 0,
+    advice: found.advice,
+    hasRules: job.identity.visit !== 'wasted visit',
+    rules: found.rules,
+    signature: printedSignature(job, signatureIsVoid ?? false, writing),
+    hasPhotographs: photographs.length > 0,
+    photographRows: photographs,
+  };
+}
+
+function proofParts({ facts, electrics }: HandoverInput, writing: Writing) {
+  const { job, evidence } = facts;
+  const worked = job.identity.visit !== 'wasted visit';
+  const electricity = worked ? electricsRows(electrics, job, writing) : [];
+  const joints = worked ? jointRows(job, writing) : [];
+  const conclusions = worked ? wireConclusions(job, evidence, writing) : [];
+  return {
+    hasReadings: worked && (job.probePoints ?? []).some((point) => point.readings.length > 0),
+    readings: readingsTable(job, evidence, writing),
+    hasConclusions: conclusions.length > 0,
+    conclusions,
+    hasElectrics: electricity.length > 0,
+    electrics: electricity,
+    hasJoints: joints.length > 0,
+    joints,
+  };
+}
+
+function jointRows(job: Job, writing: Writing) {
+  const { terms, sentences } = writing;
+  const missing = '–';
+  return (job.connections ?? []).map((made) => ({
+    lead: terms.leads[made.lead],
+    method: terms.methods[made.method],
+    covered: made.covered === undefined ? missing : terms.covers[made.covered],
+    tape: made.tapeMillimetres === undefined ? missing : writing.length(made.tapeMillimetres),
+    tied: made.tied === undefined ? missing : made.tied ? terms.yes : terms.no,
+    tug: made.tugHeld === undefined ? missing : made.tugHeld ? terms.held : terms.gaveWay,
+    fuse:
+      made.fuse === undefined
+        ? missing
+        : sentences.fuseAt(writing.decimal(made.fuse.ratingAmperes), writing.length(made.fuse.distanceMillimetres)),
+  }));
+}
+
+/** All that the handover template may print. */
+export type HandoverView = ReturnType<typeof handoverView>;

@@ -1,127 +1,114 @@
-import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
-import type { InvoiceLine, InvoiceParty, IssuedInvoice } from '../records/issued-invoice.ts';
-import { writeDate } from './write-facts.ts';
+import type { IssuedInvoice, TaxGroup } from '../records/issued-invoice.ts';
+import { logoName } from './handover-view.ts';
+import { howToPay } from './how-to-pay.ts';
+import { invoiceSections } from './invoice-lines.ts';
+import { partyLines } from './party-lines.ts';
+import { type Writing, writingFor } from './writing.ts';
 
-function partyLines(party: InvoiceParty): readonly { readonly text: string }[] {
-  const { address } = party;
-  return [
-    ...address.lines,
-    [address.city, address.region, address.postcode].filter((word) => word !== undefined).join(' '),
-    address.country,
-    ...(party.contact === undefined ? [] : [`Attention: ${party.contact}`]),
-    ...(party.taxIdentifier === undefined ? [] : [`Tax identifier ${party.taxIdentifier}`]),
-    ...(party.exemptionCertificate === undefined ? [] : [`Exemption certificate ${party.exemptionCertificate}`]),
-  ].map((text) => ({ text }));
-}
+type InvoiceInput = {
+  readonly invoice: IssuedInvoice;
+  readonly book: Book;
+  /** names of the images that can be printed: the business's logo as "logo" */
+  readonly imageNames?: readonly string[];
+};
 
-function lineView(line: InvoiceLine, money: (minorUnits: number) => string, currency: string, locale: string) {
-  const hours = line.unit === 'minute' && line.baseQuantity === '60';
-  const quantity = hours
-    ? new Intl.NumberFormat(locale, { maximumFractionDigits: 4 }).format(Number(line.quantity) / 60)
-    : line.quantity;
-  return {
-    what: line.what,
-    because: line.because,
-    quantity,
-    unit: hours ? 'h' : line.unit,
-    price: writePrice(line.unitPriceMinorUnits, currency, locale).replace('-', '−'),
-    amount: money(line.netMinorUnits + line.discountMinorUnits),
-    hasDiscount: line.discountMinorUnits !== 0,
-    discountBecause: line.discountBecause,
-    discount: money(-line.discountMinorUnits),
-  };
-}
-
-/** Everything the invoice says, worded and formatted: strings, booleans and lists only. */
-export function invoiceView({ invoice, book }: { readonly invoice: IssuedInvoice; readonly book: Book }) {
-  const { locale } = book;
-  const money = (minorUnits: number) => writeMoney(minorUnits, invoice.currency, locale).replace('-', '−');
-  const { payment, seller, totals } = invoice;
+/** Everything an invoice or credit note says, worded and formatted: strings, booleans and lists only. */
+export function invoiceView({ invoice, book, imageNames }: InvoiceInput) {
+  const writing = writingFor(book, invoice.language, invoice.currency);
+  const { labels, sentences, money, date } = writing;
+  const { seller, payer, payment, totals, supplied, corrects } = invoice;
   const credit = invoice.type === 'credit note';
-  const pay = [
-    ['Amount', money(totals.dueMinorUnits)],
-    ['Reference', payment.reference],
-    ['Account name', payment.accountName],
-    ['Bank', payment.bank],
-    ['Account', payment.accountNumber],
-    ['Routing number', payment.routingNumber],
-    ['IBAN', payment.iban?.replace(/\s/g, '').replace(/(.{4})(?=.)/g, '$1 ')],
-    ['BIC', payment.bic],
-    ['Online', payment.link?.replace('{number}', invoice.number).replace('{amount}', String(totals.dueMinorUnits))],
-  ].flatMap(([name, value]) => (value === undefined ? [] : [{ name: name ?? '', value }]));
+  const abroad = seller.address.country !== payer.address.country;
+  const pay = howToPay(invoice, writing);
   return {
+    words: labels,
     paper: book.paper,
     accent: book.accent,
     language: invoice.language,
-    heading: credit ? 'Credit note' : 'Invoice',
-    number: invoice.number,
+    hasLogo: imageNames?.includes(logoName) ?? false,
+    heading: credit ? labels.creditNote : labels.invoice,
+    number: invoice.number === 'draft' ? labels.draft : invoice.number,
     business: seller.name,
-    sellerLines: partyLines(seller),
-    payer: invoice.payer.name,
-    payerLines: partyLines(invoice.payer),
-    issued: writeDate(invoice.issued, locale),
-    due: writeDate(invoice.due, locale),
+    sellerLines: partyLines(seller, abroad, writing),
+    payer: payer.name,
+    payerLines: partyLines(payer, abroad, writing),
+    issued: date(invoice.issued),
     supplied:
-      invoice.supplied.from === invoice.supplied.to
-        ? writeDate(invoice.supplied.from, locale)
-        : `${writeDate(invoice.supplied.from, locale)} to ${writeDate(invoice.supplied.to, locale)}`,
+      supplied.from === supplied.to ? date(supplied.from) : sentences.range(date(supplied.from), date(supplied.to)),
     hasPurchaseOrder: invoice.purchaseOrder !== undefined,
     purchaseOrder: invoice.purchaseOrder ?? '',
+    hasReference: invoice.buyerReference !== undefined,
+    reference: invoice.buyerReference ?? '',
     isCredit: credit,
-    corrects:
-      invoice.corrects === undefined
-        ? ''
-        : `${invoice.corrects.number} of ${writeDate(invoice.corrects.issued, locale)}: ${invoice.corrects.because}`,
-    vehicles: invoice.vehicles.map((vehicle) => ({
-      text: vehicle.text,
-      job: vehicle.job,
-      site: [vehicle.customer, vehicle.place].filter((word) => word !== undefined).join(', '),
-      lines: invoice.lines
-        .filter((line) => line.job === vehicle.job)
-        .map((line) => lineView(line, money, invoice.currency, locale)),
-    })),
-    net: money(totals.linesMinorUnits),
-    hasAllowances: invoice.allowances.length > 0,
-    allowances: invoice.allowances.map((each) => ({
-      because: each.because,
-      amount: money(each.charge ? each.amountMinorUnits : -each.amountMinorUnits),
-    })),
-    taxes: invoice.taxes
-      .filter((group) => group.category !== 'O')
-      .map((group) => ({
-        name:
-          group.taxMinorUnits === 0
-            ? group.name
-            : `${group.name}, ${group.ratePercent} % of ${money(group.baseMinorUnits)}`,
-        amount: money(group.taxMinorUnits),
-      })),
-    total: money(totals.grossMinorUnits),
-    hasPaid: totals.paidMinorUnits !== 0,
-    paid: money(-totals.paidMinorUnits),
+    corrects: corrects === undefined ? '' : sentences.ofDate(corrects.number, date(corrects.issued)),
+    because: corrects?.because ?? '',
+    creditExplained: corrects === undefined ? '' : sentences.creditExplained(corrects.number),
+    sections: invoiceSections(invoice, writing),
+    ...sums(invoice, writing),
+    due: date(invoice.due),
+    closingLine: credit ? labels.credited : sentences.dueOn(date(invoice.due)),
     dueAmount: money(totals.dueMinorUnits),
-    splits: invoice.taxes
-      .filter((group) => group.jurisdictions.length > 1 && group.taxMinorUnits !== 0)
-      .map((group) => ({
-        text: group.jurisdictions
-          .map((each) => `${each.name} ${each.ratePercent} %: ${money(each.taxMinorUnits)}`)
-          .join(', '),
-      })),
-    taxNotes: invoice.taxes
-      .filter((group) => group.reason !== undefined)
-      .map((group) => ({ text: `${group.name}: ${group.reason}` })),
+    hasPay: pay.length > 0,
     pay,
-    hasEarly: payment.earlyPayment !== undefined,
+    hasEarly: !credit && payment.earlyPayment !== undefined,
     early:
-      payment.earlyPayment === undefined
+      credit || payment.earlyPayment === undefined
         ? ''
-        : `Paid by ${writeDate(payment.earlyPayment.until, locale)}: ${money(payment.earlyPayment.amountMinorUnits)} (${payment.earlyPayment.percent} % off).`,
-    hasTerms: payment.terms !== undefined,
-    terms: payment.terms ?? '',
-    hasLate: payment.lateInterest !== undefined,
-    late: payment.lateInterest ?? '',
-    identifiers: [seller.name, seller.phone, seller.email, seller.taxIdentifier, seller.taxRegistration]
+        : sentences.early(
+            date(payment.earlyPayment.until),
+            money(payment.earlyPayment.amountMinorUnits),
+            writing.percent(payment.earlyPayment.percent),
+          ),
+    hasTerms: !credit && payment.terms !== undefined,
+    terms: credit ? '' : (payment.terms ?? ''),
+    hasLate: !credit && payment.lateInterest !== undefined,
+    late: credit ? '' : (payment.lateInterest ?? ''),
+    identifiers: [
+      seller.name,
+      seller.phone,
+      seller.email,
+      seller.taxIdentifier,
+      seller.taxRegistration,
+      seller.companyIdentifier,
+    ]
       .filter((word) => word !== undefined)
       .join(' · '),
   };
 }
+
+function taxName(group: TaxGroup, { sentences, percent, money }: Writing): string {
+  const base = money(group.baseMinorUnits);
+  return group.taxMinorUnits === 0 && Number(group.ratePercent) === 0
+    ? sentences.untaxedLine(group.name, base)
+    : sentences.taxLine(group.name, percent(group.ratePercent), base);
+}
+
+function sums(invoice: IssuedInvoice, writing: Writing) {
+  const { money, percent } = writing;
+  const { totals } = invoice;
+  const taxes = invoice.taxes.filter((group) => group.category !== 'O');
+  const reasons = invoice.taxes.filter((group) => group.reason !== undefined);
+  return {
+    net: money(totals.linesMinorUnits),
+    allowances: invoice.allowances.map((each) => ({
+      because: each.because,
+      amount: money(each.charge ? each.amountMinorUnits : -each.amountMinorUnits),
+    })),
+    taxes: taxes.map((group) => ({
+      name: taxName(group, writing),
+      amount: money(group.taxMinorUnits),
+      hasShares: group.jurisdictions.length > 1 && group.taxMinorUnits !== 0,
+      shares: group.jurisdictions
+        .map((each) => `${each.name} ${percent(each.ratePercent)}: ${money(each.taxMinorUnits)}`)
+        .join(', '),
+    })),
+    total: money(totals.grossMinorUnits),
+    hasPaid: totals.paidMinorUnits !== 0,
+    paid: money(-totals.paidMinorUnits),
+    taxNotes: reasons.map((group) => ({ text: `${group.name}: ${group.reason ?? ''}` })),
+  };
+}
+
+/** All that the invoice template may print. */
+export type InvoiceView = ReturnType<typeof invoiceView>;

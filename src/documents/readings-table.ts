@@ -1,67 +1,65 @@
 import type { Evidence } from '../evidence/evidence.ts';
-import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { Job } from '../records/job.ts';
-import { type KeyPosition, keyPositions } from '../records/wire-role.ts';
-import { volts, wireColour } from './write-facts.ts';
+import type { Reading } from '../records/reading.ts';
+import { keyPositions } from '../records/wire-role.ts';
+import { keyWord } from './key-word.ts';
+import { colourOf } from './wire-words.ts';
+import type { Writing } from './writing.ts';
 
-const heads: Readonly<Record<KeyPosition, string>> = {
-  out: 'key out',
-  off: 'off',
-  accessory: 'accessory',
-  on: 'on',
-  crank: 'crank',
-  running: 'running',
-};
+const missing = '–';
+const isReversed = (reading: Reading) =>
+  reading.reference === 'probe point' || reading.reference === 'battery positive';
 
 /** The readings as they are printed: the supply first, then a row a wire; columns only for key positions that were read. */
-export function readingsTable(job: Job, evidence: Evidence) {
+export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
+  const { sentences } = writing;
   const points = job.probePoints ?? [];
-  const electric = job.vehicle.drive !== undefined && job.vehicle.drive !== 'combustion';
-  const asleep = job.vehicle.start === 'button';
+  const all = points.flatMap((point) => point.readings);
   const keys = keyPositions.filter(
-    (key) =>
-      evidence.supply[key] !== undefined ||
-      points.some((point) => point.readings.some((reading) => reading.key === key)),
+    (key) => evidence.supply[key] !== undefined || all.some((reading) => reading.key === key),
   );
-  const columns = keys.map((key) => ({
-    text: electric && key === 'running' ? 'ready' : asleep && key === 'out' ? 'asleep' : heads[key],
-  }));
-  const supply = keys.map((key) => ({
-    text: evidence.supply[key] === undefined ? '–' : writeVolts(evidence.supply[key].millivolts),
-  }));
-  const rows = points.map((point) => ({
-    name: `${point.name}  ${wireColour(point)}`,
-    cells: keys.map((key) => {
-      const reading = point.readings.find((each) => each.key === key && each.taken === 'before' && !each.loaded);
+  const hasLoaded = all.some((reading) => reading.loaded);
+  const inTable = (reading: Reading) => reading.taken === 'before' && !reading.loaded;
+  const waits = all
+    .filter((reading) => reading.key === 'out' && inTable(reading))
+    .map((reading) => reading.secondsWaited ?? 0);
+  const waited = Math.min(...waits, 86_400);
+  return {
+    columns: keys.map((key) => ({ text: writing.terms.keys[keyWord(key, job.vehicle)] })),
+    hasSupply: Object.keys(evidence.supply).length > 0,
+    supply: keys.map((key) => ({
+      text: evidence.supply[key] === undefined ? missing : writing.millivolts(evidence.supply[key].millivolts),
+    })),
+    hasLoaded,
+    rows: points.map((point) => {
+      const colour = colourOf(point);
       return {
-        text:
-          reading === undefined
-            ? '–'
-            : `${volts(reading.volts)}${reading.reference === 'probe point' || reading.reference === 'battery positive' ? '*' : ''}`,
+        name: point.name,
+        colour: colour === null ? '' : sentences.colour(colour),
+        hasLoaded,
+        cells: keys.map((key) => {
+          const reading = point.readings.find((each) => each.key === key && inTable(each));
+          return {
+            text: reading === undefined ? missing : `${writing.volts(reading.volts)}${isReversed(reading) ? '*' : ''}`,
+          };
+        }),
+        loaded:
+          point.readings
+            .filter((each) => each.loaded)
+            .map((each) => loadedText(each, writing))
+            .join(', ') || missing,
       };
     }),
-    loaded:
-      point.readings
-        .filter((each) => each.loaded)
-        .map((each) => `${volts(each.volts)}${each.loadMilliamps === undefined ? '' : ` at ${each.loadMilliamps} mA`}`)
-        .join(', ') || '–',
-  }));
-  const reversedRead = points.some((point) =>
-    point.readings.some((reading) => reading.reference === 'probe point' || reading.reference === 'battery positive'),
-  );
-  const waits = points.flatMap((point) =>
-    point.readings.filter((reading) => reading.key === 'out').map((reading) => reading.secondsWaited ?? 0),
-  );
-  return {
-    columns,
-    supply,
-    rows,
-    reversedRead,
-    hasWait: waits.length > 0,
-    waited: String(Math.floor(Math.min(...waits, 86_400) / 60)),
-    widths: ['4', ...keys.map(() => '1.6'), '3'].join(' '),
-    meterNote: evidence.systemVolts === null ? 'unknown' : String(evidence.systemVolts),
-    span: String(keys.length),
-    first: String(millivoltsFromVolts(0)),
+    reversedRead: all.some(isReversed),
+    hasWait: waits.length > 0 && waited >= 60,
+    wait: sentences.keyOutWait(writing.whole(Math.floor(waited / 60))),
+    widths: ['4.6', ...keys.map(() => '1.7'), ...(hasLoaded ? ['3'] : [])].join(' '),
   };
+}
+
+function loadedText(reading: Reading, writing: Writing): string {
+  const volts = writing.volts(reading.volts);
+  return reading.loadMilliamps === undefined
+    ? volts
+    : writing.sentences.loadedAt(volts, writing.whole(reading.loadMilliamps));
 }

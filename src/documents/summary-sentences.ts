@@ -1,62 +1,101 @@
-import type { Book } from '../records/book.ts';
+import type { Evidence } from '../evidence/evidence.ts';
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
-import { vehicleInWords, wireColour, writeLength } from './write-facts.ts';
+import { provenAsJoined } from './proven-as-joined.ts';
+import { colourOf, vehicleInWords, wirePlace } from './wire-words.ts';
+import type { Writing } from './writing.ts';
 
-function list(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
-/** What was done, in three to five plain sentences written from the record. */
-export function summarySentences(job: Job, profile: DeviceProfile | null, book: Book): readonly string[] {
-  const vehicle = vehicleInWords(job.vehicle);
+/** What was done, in a few plain sentences written from the record; what the record does not say is not said. */
+export function summarySentences(
+  job: Job,
+  profile: DeviceProfile | null,
+  evidence: Evidence,
+  writing: Writing,
+): readonly string[] {
+  const { sentences } = writing;
+  const vehicle = vehicleInWords(job.vehicle, writing);
   if (job.identity.visit === 'wasted visit')
-    return [`Nothing was done to the ${vehicle}.`, job.identity.wastedBecause ?? 'The work could not be carried out.'];
-  const device = profile?.name ?? job.device?.profile ?? 'device';
-  const verb =
-    job.identity.visit === 'removal'
-      ? 'taken out of'
-      : job.identity.visit === 'service call'
-        ? 'serviced in'
-        : job.identity.visit === 'swap'
-          ? 'exchanged in'
-          : 'fitted to';
-  const open = job.identity.visit === 'removal';
-  const place =
-    job.placement === undefined || open
-      ? ''
-      : ` It sits at the ${job.placement.zone}, on the ${job.placement.surface}, held by ${job.placement.fixing}.`;
-  const joints = (job.connections ?? []).map((made) => {
-    const point = job.probePoints?.find((each) => each.name === made.point);
-    return `${made.lead} to the ${wireColour(point)}${point?.colour === undefined || made.method === 'ring terminal' ? '' : ' wire'}`;
-  });
-  const fuses = (job.connections ?? []).flatMap((made) =>
-    made.fuse === undefined
-      ? []
-      : [
-          `${made.fuse.ratingAmperes} A in the ${made.lead} lead, ${writeLength(made.fuse.distanceMillimetres, book)} from the joint`,
-        ],
-  );
-  const works =
-    job.device?.active === true
-      ? `The device works${job.device.lampSeen === undefined ? '' : `; its lamp shows ${job.device.lampSeen}`}.`
-      : job.device?.active === false
-        ? 'The device was not seen working.'
-        : 'Whether the device works is not recorded.';
-  const found = job.before?.functionsNotWorking ?? [];
-  const faults = (job.after?.functionsNotWorking ?? []).filter((each) => found.includes(each));
-  const fresh = (job.after?.functionsNotWorking ?? []).filter((each) => !found.includes(each));
-
+    return [sentences.nothingDone(vehicle), job.identity.wastedBecause ?? sentences.nothingDoneUnknown];
+  const device = profile?.name ?? job.device?.profile ?? null;
   return [
-    `${article(device)} was ${verb} the ${vehicle}.${place}`,
-    ...(joints.length === 0 || open ? [] : [`Its leads are joined: ${list(joints)}.`]),
-    ...(fuses.length === 0 ? [] : [`Fuses: ${list(fuses)}.`]),
-    works,
-    ...(fresh.length === 0 ? [] : [`Not working after the visit, and not noted before it: ${list(fresh)}.`]),
-    ...(faults.length === 0 ? [] : [`Not working before and after the visit: ${list(faults)}.`]),
+    sentences.done(job.identity.visit, { device, vehicle, removedSerial: removedSerial(job) }),
+    ...(isRemoval(job) ? [] : [...placeSentence(job, writing), ...jointSentences(job, evidence, writing)]),
+    ...(device === null || isRemoval(job) ? [] : [workingSentence(job, writing)]),
+    ...afterSentences(job, writing),
   ];
 }
 
-function article(name: string): string {
-  return `${/^[AEIOU]/.test(name) ? 'An' : 'A'} ${name}`;
+/** Whether the device was taken out, so that nothing on the vehicle is joined to it any more. */
+export function isRemoval(job: Job): boolean {
+  return job.identity.visit === 'removal';
+}
+
+function removedSerial(job: Job): string | null {
+  return job.device?.removedSerial ?? (isRemoval(job) ? (job.device?.serial ?? null) : null);
+}
+
+function placeSentence({ placement }: Job, { sentences, terms, whole }: Writing): readonly string[] {
+  if (placement === undefined) return [];
+  return [
+    sentences.sits({
+      zone: terms.zones[placement.zone][1],
+      surface: placement.surface,
+      fixing: placement.fixing === 'loose' ? null : terms.fixings[placement.fixing],
+      points: placement.fixingPoints === undefined ? null : whole(placement.fixingPoints),
+    }),
+  ];
+}
+
+function jointSentences(job: Job, evidence: Evidence, writing: Writing): readonly string[] {
+  const { sentences, terms } = writing;
+  const made = job.connections ?? [];
+  if (made.length === 0) return [];
+  const open = made.filter((each) => !provenAsJoined(each, evidence)).map((each) => terms.leads[each.lead]);
+  const fuses = made.flatMap((each) =>
+    each.fuse === undefined
+      ? []
+      : [
+          {
+            amperes: writing.decimal(each.fuse.ratingAmperes),
+            lead: terms.leads[each.lead],
+            distance: writing.length(each.fuse.distanceMillimetres),
+          },
+        ],
+  );
+  return [
+    sentences.joined(
+      made.map((each) => {
+        const point = job.probePoints?.find((one) => one.name === each.point);
+        const place = wirePlace(point, writing) || (each.lead === 'ground' ? (job.ground?.where ?? '') : '');
+        return { lead: each.lead, wire: each.lead === 'ground' && place !== '' ? null : colourOf(point), place };
+      }),
+    ),
+    open.length === 0 ? sentences.allProven : sentences.notProven(open),
+    ...(fuses.length === 0 ? [] : [sentences.fuses(fuses)]),
+  ];
+}
+
+function workingSentence({ device }: Job, { sentences }: Writing): string {
+  if (device?.active === undefined) return sentences.worksUnknown;
+  return device.active ? sentences.works(device.lampSeen ?? null) : sentences.worksNot;
+}
+
+function afterSentences(job: Job, { sentences }: Writing): readonly string[] {
+  if (job.after === undefined) return [];
+  const before = { lamps: job.before?.warningLamps ?? [], faults: job.before?.functionsNotWorking ?? [] };
+  const lamps = job.after.warningLamps;
+  const faults = job.after.functionsNotWorking;
+  const split = (after: readonly string[], found: readonly string[]) => ({
+    fresh: after.filter((each) => !found.includes(each)),
+    old: after.filter((each) => found.includes(each)),
+  });
+  const lamp = split(lamps, before.lamps);
+  const fault = split(faults, before.faults);
+  return [
+    ...(lamps.length + faults.length === 0 ? [sentences.afterClean] : []),
+    ...(lamp.fresh.length === 0 ? [] : [sentences.freshLamps(lamp.fresh)]),
+    ...(fault.fresh.length === 0 ? [] : [sentences.freshFaults(fault.fresh)]),
+    ...(lamp.old.length === 0 ? [] : [sentences.oldLamps(lamp.old)]),
+    ...(fault.old.length === 0 ? [] : [sentences.oldFaults(fault.old)]),
+  ];
 }

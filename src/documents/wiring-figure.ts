@@ -1,66 +1,107 @@
-import type { Book } from '../records/book.ts';
+import type { Connection } from '../records/connection.ts';
 import type { Job } from '../records/job.ts';
-import { terminalNumbers, type WireRole } from '../records/wire-role.ts';
-import { wireColour, wirePlace, writeLength } from './write-facts.ts';
+import { terminalNumbers } from '../records/wire-role.ts';
+import { roleOfLead } from './proven-as-joined.ts';
+import { colourOf, wirePlace } from './wire-words.ts';
+import { wrappedLabel } from './wrapped-label.ts';
+import type { Writing } from './writing.ts';
 
-/** One lead of the wiring figure: words and heights in millimetres. */
-export type WiringRow = {
-  readonly wire: string;
-  readonly place: string;
-  readonly terminal: string;
-  readonly joint: string;
-  readonly hasFuse: boolean;
-  readonly fuse: string;
-  readonly lead: string;
-  readonly yLine: string;
-  readonly yAbove: string;
-  readonly yBelow: string;
-  readonly yBox: string;
-  readonly isGround: boolean;
-  readonly yGroundEnd: string;
-  readonly yGroundTwo: string;
-  readonly yGroundThree: string;
-};
-
+// all of the figure's measures are millimetres from its upper left corner
+const jointX = 58;
+const fuseX = 79;
+const lineHeight = 3.4;
+const headHeight = 6;
 const order = ['supply', 'ignition', 'ground'];
-const rowMillimetres = 12;
+const millimetres = (value: number) => value.toFixed(1);
 
-/** The wiring of a job, lead by lead, ground last; and its text alternative. */
-export function wiringFigure(
-  job: Job,
-  book: Book,
-): { readonly rows: readonly WiringRow[]; readonly height: string; readonly alternative: string } {
+type Label = { readonly text: string; readonly y: string };
+
+/** Lines of words above a height, the last one `gap` over it. */
+const above = (lines: readonly string[], y: number, gap: number): readonly Label[] =>
+  lines.map((text, place) => ({ text, y: millimetres(y - gap - (lines.length - 1 - place) * lineHeight) }));
+/** Lines of words below a height. */
+const below = (lines: readonly string[], y: number, gap: number): readonly Label[] =>
+  lines.map((text, place) => ({ text, y: millimetres(y + gap + place * lineHeight) }));
+
+function wordsOf(made: Connection, job: Job, writing: Writing) {
+  const { sentences, terms } = writing;
+  const point = job.probePoints?.find((one) => one.name === made.point);
+  const colour = colourOf(point);
+  return {
+    wire: colour === null ? sentences.noColour : sentences.colour(colour),
+    place: wirePlace(point, writing) || (made.lead === 'ground' ? (job.ground?.where ?? '') : ''),
+    terminal: terminalNumbers[roleOfLead[made.lead]] ?? '',
+    joint: terms.methods[made.method],
+    lead: terms.leads[made.lead],
+    fuse: made.fuse === undefined ? '' : sentences.amperes(writing.decimal(made.fuse.ratingAmperes)),
+    fuseDistance: made.fuse === undefined ? '' : writing.length(made.fuse.distanceMillimetres),
+    fuseInWords:
+      made.fuse === undefined
+        ? ''
+        : sentences.fuseAt(writing.decimal(made.fuse.ratingAmperes), writing.length(made.fuse.distanceMillimetres)),
+  };
+}
+
+function rowAt(made: Connection, top: number, job: Job, writing: Writing) {
+  const words = wordsOf(made, job, writing);
+  const wire = wrappedLabel(words.wire, 27);
+  const place = wrappedLabel(words.place, 29);
+  const joint = wrappedLabel(words.joint, 24);
+  const y = top + Math.max(wire.length * lineHeight + 0.8, joint.length * lineHeight + 2.4);
+  const bottom = y + Math.max(7.6, place.length * lineHeight + 1.6);
+  const at = (offset: number) => millimetres(y + offset);
+  return {
+    bottom,
+    words,
+    row: {
+      wire: above(wire, y, 0.7),
+      place: below(place, y, 3),
+      terminal: words.terminal,
+      joint: above(joint, y, 2.4),
+      lead: words.lead,
+      hasFuse: made.fuse !== undefined,
+      fuse: words.fuse,
+      fuseDistance: words.fuseDistance,
+      isGround: made.lead === 'ground',
+      y: at(0),
+      yText: at(1),
+      yFuseBox: at(-1.5),
+      yFuseText: at(-2.6),
+      yDistance: at(3.2),
+      yDistanceFrom: at(2.4),
+      yDistanceTo: at(4),
+      yDistanceText: at(6.8),
+      yGroundFrom: at(2.8),
+      yGroundOne: at(4.4),
+      yGroundTwo: at(5.3),
+      yGroundThree: at(6.2),
+    },
+  };
+}
+
+/**
+ * The wiring of a job, lead by lead, ground last: words with their heights, and the text alternative.
+ * @param job the job
+ * @param writing the document's words
+ */
+export function wiringFigure(job: Job, writing: Writing) {
   const made = (job.connections ?? []).toSorted((one, other) => order.indexOf(one.lead) - order.indexOf(other.lead));
-  const rows = made.map((each, index): WiringRow => {
-    const point = job.probePoints?.find((one) => one.name === each.point);
-    const role: WireRole = each.lead === 'supply' ? 'constant' : each.lead;
-    const y = index * rowMillimetres + 5;
-    return {
-      wire: wireColour(point),
-      place: wirePlace(point) || (each.lead === 'ground' ? (job.ground?.where ?? '') : ''),
-      terminal: terminalNumbers[role] ?? '',
-      joint: each.method,
-      hasFuse: each.fuse !== undefined,
-      fuse:
-        each.fuse === undefined
-          ? ''
-          : `${each.fuse.ratingAmperes} A, at ${writeLength(each.fuse.distanceMillimetres, book)}`,
-      lead: each.lead,
-      yLine: String(y),
-      yAbove: String(y - 1.2),
-      yBelow: String(y + 3.6),
-      yBox: String(y - 1.2),
-      isGround: each.lead === 'ground',
-      yGroundEnd: String(y + 4),
-      yGroundTwo: String(y + 4.8),
-      yGroundThree: String(y + 5.6),
-    };
+  let top = headHeight;
+  const rows = made.map((each) => {
+    const set = rowAt(each, top, job, writing);
+    top = set.bottom;
+    return set;
   });
-  const alternative = rows
-    .map(
-      (row) =>
-        `${row.lead}: ${row.wire}${row.place === '' ? '' : ` at ${row.place}`}, terminal ${row.terminal}, ${row.joint}${row.hasFuse ? `, fuse ${row.fuse}` : ''}`,
-    )
-    .join('; ');
-  return { rows, height: String(Math.max(1, rows.length) * rowMillimetres + 1), alternative };
+  const inWords = rows.map(({ words }) => writing.sentences.figureLead({ ...words, fuse: words.fuseInWords }));
+  return {
+    rows: rows.map((each) => each.row),
+    height: millimetres(top + 0.5),
+    boxTop: millimetres(headHeight - 1.5),
+    boxHeight: millimetres(top - headHeight + 1.5),
+    jointX: millimetres(jointX),
+    fuseX: millimetres(fuseX),
+    distanceX: millimetres((jointX + fuseX) / 2),
+    inWords: inWords.map((text) => ({ text })),
+    alternative: inWords.join(' '),
+  };
 }

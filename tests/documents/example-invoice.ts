@@ -1,3 +1,4 @@
+import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import { book } from '../../src/records/book.ts';
 import { job } from '../../src/records/job.ts';
@@ -53,4 +54,14 @@ export const exampleInvoice = makeInvoice({
   ],
   documentDiscountPercent: '0',
   documentDiscountBecause: '',
+});
+
+/** A credit note over its first line. */
+export const exampleCredit = makeCreditNote({
+  invoice: exampleInvoice,
+  lines: [{ number: 1 }],
+  number: 'CRN-0001',
+  issued: '2026-11-26',
+  because: 'agreed',
+  earlier: [],
 });

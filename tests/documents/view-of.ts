@@ -18,7 +18,6 @@ export function viewOf(
     findings: checkJob(facts),
     electrics: workOutElectrics(facts.job, facts.profile, facts.book),
     rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
-    printedOn: facts.job.day,
     digest: 'ab'.repeat(32),
     ...changedInput,
   });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { invoiceView } from '../../src/documents/invoice-view.ts';
-import { creditNoteFor } from '../golden/credit-note-for.ts';
-import { exampleBook, exampleInvoice } from './example-invoice.ts';
+import { exampleBook, exampleCredit, exampleInvoice } from './example-invoice.ts';
 import { saidIn, viewOf, without } from './view-of.ts';
 
 const variants: readonly (readonly [string, object])[] = [
@@ -34,10 +33,7 @@ const variants: readonly (readonly [string, object])[] = [
   ['of a job without readings', viewOf({ ...without('supply'), probePoints: [] })],
   ['without a device profile', viewOf({}, { profile: null })],
   ['of an invoice', invoiceView({ invoice: exampleInvoice, book: exampleBook })],
-  [
-    'of a credit note',
-    invoiceView({ invoice: creditNoteFor(exampleInvoice, [1], '2026-11-26', 'agreed'), book: exampleBook }),
-  ],
+  ['of a credit note', invoiceView({ invoice: exampleCredit, book: exampleBook })],
 ];
 
 /** Paths of values that are neither a string, a boolean nor a list or group of such. */

@@ -4,8 +4,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { examineJob } from '../../src/commands/examine-job.ts';
 import { renderHandover } from '../../src/commands/render-handover.ts';
 import { typesetInvoice } from '../../src/commands/render-invoice.ts';
+import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { readJob } from '../../src/storage/jobs.ts';
-import { creditNoteFor } from './credit-note-for.ts';
 import { finishedSampleDay } from './finished-sample-day.ts';
 
 const golden = (name: string) => path.join(import.meta.dirname, `${name}.txt`);
@@ -32,7 +32,14 @@ describe('what the pages of the sample day say', () => {
   test('a credit note for the waiting on the first invoice', async () => {
     const invoice = day.invoices[0];
     if (invoice === undefined) throw new Error('no invoice');
-    const credit = creditNoteFor(invoice, [2], '2026-11-26', 'waiting was not agreed');
+    const credit = makeCreditNote({
+      invoice,
+      lines: [{ number: 2 }],
+      number: 'CRN-0001',
+      issued: '2026-11-26',
+      because: 'waiting was not agreed',
+      earlier: [],
+    });
     await expect(`${(await typesetInvoice(day.book, credit)).text}\n`).toMatchFileSnapshot(golden('CRN-0001'));
   });
 });

@@ -1,0 +1,58 @@
+import type { Electrics } from '../electrics/electrics.ts';
+import type { Job } from '../records/job.ts';
+import { keyWord } from './key-word.ts';
+import type { Writing } from './writing.ts';
+
+type Row = { readonly name: string; readonly value: string };
+
+/** The electrics of a job as rows; only what the record lets one work out. */
+export function electricsRows(electrics: Electrics, job: Job, writing: Writing): readonly Row[] {
+  const { sentences, terms } = writing;
+  const words = sentences.electrics;
+  const volts = (millivolts: number) => `${writing.millivolts(millivolts)} V`;
+  const least = electrics.atDevice.toSorted((one, other) => one.millivolts - other.millivolts)[0];
+  const row = (name: string, value: string | null): readonly Row[] => (value === null ? [] : [{ name, value }]);
+  return [
+    ...row(
+      words.lowest,
+      least === undefined
+        ? null
+        : words.lowestValue(writing.millivolts(least.millivolts), terms.whereKey[keyWord(least.key, job.vehicle)]),
+    ),
+    ...row(
+      words.window,
+      electrics.supplyMillivoltsMin === null || electrics.supplyMillivoltsMax === null
+        ? null
+        : words.windowValue(
+            writing.millivolts(electrics.supplyMillivoltsMin),
+            writing.millivolts(electrics.supplyMillivoltsMax),
+          ),
+    ),
+    ...row(words.drop, electrics.leadDropMillivolts === null ? null : volts(electrics.leadDropMillivolts)),
+    ...row(words.groundDrop, groundDrop(electrics, writing)),
+    ...row(
+      words.fuseMax,
+      electrics.fuseAmperesMax === null || job.connections === undefined
+        ? null
+        : `${writing.decimal(electrics.fuseAmperesMax)} A`,
+    ),
+    ...row(
+      words.standing,
+      electrics.standingDays === null
+        ? null
+        : words.standingValue(
+            writing.whole(electrics.standingDays),
+            electrics.asleepMilliamps === null ? null : writing.decimal(electrics.asleepMilliamps),
+            !electrics.vehicleAsleepMeasured,
+          ),
+    ),
+  ];
+}
+
+function groundDrop(electrics: Electrics, writing: Writing): string | null {
+  if (electrics.groundDropMillivolts === null) return null;
+  const volts = writing.millivolts(electrics.groundDropMillivolts);
+  return electrics.groundTestMilliamps === null
+    ? `${volts} V`
+    : writing.sentences.atCurrent(volts, writing.whole(electrics.groundTestMilliamps));
+}

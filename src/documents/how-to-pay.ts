@@ -1,0 +1,37 @@
+import { currencyDigits } from '../quantities/currency-digits.ts';
+import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import type { Writing } from './writing.ts';
+
+/** Whole minor units as a plain number for a link ("21148" as "211.48"). */
+function plainAmount(minorUnits: number, currency: string): string {
+  const digits = currencyDigits(currency);
+  const text = String(Math.abs(minorUnits)).padStart(digits + 1, '0');
+  const sign = minorUnits < 0 ? '-' : '';
+  return digits === 0 ? `${sign}${text}` : `${sign}${text.slice(0, -digits)}.${text.slice(-digits)}`;
+}
+
+const grouped = (text: string) => text.replace(/\s/g, '').replace(/(.{4})(?=.)/g, '$1 ');
+
+/** Where and with what reference an invoice is paid; empty on a credit note and where nothing is due. */
+export function howToPay(
+  invoice: IssuedInvoice,
+  { labels, money }: Writing,
+): readonly { readonly name: string; readonly text: string }[] {
+  const { payment, totals } = invoice;
+  if (invoice.type === 'credit note' || totals.dueMinorUnits <= 0) return [];
+  const link = payment.link
+    ?.replaceAll('{number}', encodeURIComponent(invoice.number))
+    .replaceAll('{amount}', plainAmount(totals.dueMinorUnits, invoice.currency));
+  const rows: readonly (readonly [string, string | undefined])[] = [
+    [labels.amount, money(totals.dueMinorUnits)],
+    [labels.payReference, payment.reference],
+    [labels.accountName, payment.accountName],
+    [labels.bank, payment.bank],
+    [labels.account, payment.accountNumber],
+    [labels.routingNumber, payment.routingNumber],
+    ['IBAN', payment.iban === undefined ? undefined : grouped(payment.iban)],
+    ['BIC', payment.bic],
+    [labels.payOnline, link],
+  ];
+  return rows.flatMap(([name, text]) => (text === undefined ? [] : [{ name, text }]));
+}

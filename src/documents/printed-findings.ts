@@ -1,0 +1,59 @@
+import type { Job } from '../records/job.ts';
+import { reasonGiven } from '../rules/open-findings.ts';
+import type { Finding } from '../rules/rule.ts';
+import type { Writing } from './writing.ts';
+
+type RuleChecked = { readonly id: string; readonly summary: string; readonly source: string };
+
+/** Titles of publications inside a rule's source. */
+const publication =
+  /\d+ CFR \d+(?:\.\d+)?|\d+ CCR \d+|\d+ USC \d+|FAA AC [\d.]+-\w+|DIN \d+|ISO(?:\/IEC)? [\d-]*\d|3GPP TS [\d.]*\d|SAE J\d+|UNECE R\d+|FMVSS \d+/g;
+
+const publicationsIn = (source: string): readonly string[] => [...new Set(source.match(publication) ?? [])];
+
+/**
+ * The findings of a job as the sheet prints them, by what they mean: what stops it, reasons given, advice; and the
+ * count of the rules checked.
+ * @param job the job
+ * @param findings all findings
+ * @param rulesChecked id, summary and source of each rule
+ * @param writing the document's words
+ */
+export function printedFindings(
+  job: Job,
+  findings: readonly Finding[],
+  rulesChecked: readonly RuleChecked[],
+  writing: Writing,
+) {
+  const { sentences, ruleSummaries, terms } = writing;
+  const text = (finding: Finding) =>
+    sentences.finding({
+      what: finding.what,
+      summary:
+        ruleSummaries[finding.rule] ?? rulesChecked.find((rule) => rule.id === finding.rule)?.summary ?? finding.what,
+      at: placeOf(finding, writing),
+    });
+  const of = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity);
+  const held = rulesChecked.filter((rule) => !findings.some((finding) => finding.rule === rule.id)).length;
+  const sources = [...new Set(rulesChecked.flatMap((rule) => publicationsIn(rule.source)))];
+  return {
+    blocks: of('block').map((finding) => ({ text: text(finding) })),
+    reasons: of('reason').map((finding) => ({
+      text: text(finding),
+      reason: reasonGiven(job, finding) ?? terms.notGiven,
+      source: publicationsIn(finding.source).join(', ') || terms.commonPractice,
+    })),
+    advice: of('advise').map((finding) => ({
+      text: writing.language === 'en' ? `${finding.what} ${finding.whatToDo}` : text(finding),
+    })),
+    rules: [
+      { text: sentences.rulesLine(writing.whole(held), writing.whole(rulesChecked.length)) },
+      ...(sources.length === 0 ? [] : [{ text: sentences.rulesSources(sources.join(', ')) }]),
+    ],
+  };
+}
+
+function placeOf(finding: Finding, { terms }: Writing): string {
+  const leads: Readonly<Record<string, string>> = terms.leads;
+  return leads[finding.at] ?? finding.at;
+}

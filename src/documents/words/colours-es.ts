@@ -1,0 +1,23 @@
+/** Usual colours of wires: as a wire's own (masculine), and as its stripe's (feminine). */
+export const coloursEs: Readonly<Record<string, readonly [wire: string, stripe: string]>> = {
+  black: ['negro', 'negra'],
+  blue: ['azul', 'azul'],
+  'light blue': ['azul claro', 'azul claro'],
+  'dark blue': ['azul oscuro', 'azul oscuro'],
+  brown: ['marrón', 'marrón'],
+  green: ['verde', 'verde'],
+  'light green': ['verde claro', 'verde claro'],
+  'dark green': ['verde oscuro', 'verde oscuro'],
+  grey: ['gris', 'gris'],
+  gray: ['gris', 'gris'],
+  orange: ['naranja', 'naranja'],
+  pink: ['rosa', 'rosa'],
+  purple: ['morado', 'morada'],
+  violet: ['violeta', 'violeta'],
+  red: ['rojo', 'roja'],
+  tan: ['beige', 'beige'],
+  beige: ['beige', 'beige'],
+  white: ['blanco', 'blanca'],
+  yellow: ['amarillo', 'amarilla'],
+  clear: ['transparente', 'transparente'],
+};
