@@ -63,7 +63,12 @@ function drawnStrokes(
       .filter((stroke) => stroke.length > 0)
       // a dot is a stroke of one point: a hair's breadth makes it seen
       .map((stroke) => (stroke.length === 1 ? [...stroke, ...stroke.map(([x, y]) => [x + 30, y] as const)] : stroke))
-      .map((stroke) => ({ points: stroke.map(([x, y]) => `${at(x)},${at(y)}`).join(' ') })),
+      .flatMap((stroke) =>
+        stroke.slice(1).map(([x, y], place) => {
+          const from = stroke[place] ?? [x, y];
+          return { x1: at(from[0]), y1: at(from[1]), x2: at(x), y2: at(y) };
+        }),
+      ),
     width: at(width),
     height: at(height),
   };
