@@ -108,7 +108,7 @@ describe('keyout sign', () => {
       .replaceAll('&amp;', '&')
       .replaceAll('&#x3D;', '=');
     for (const line of words.toString('utf8').split('\n'))
-      expect(plain).toContain(line.replace(/^- /, '').replace(/^[\p{L} ]+: (?=.*)/u, ''));
+      expect(plain).toContain(line.replace(/^- /, '').replace(/^[\p{L}’() ]+: (?=.*)/u, ''));
     expect(signedEntries(folder)).toMatchObject([
       {
         job: id,
