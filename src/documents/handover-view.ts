@@ -64,7 +64,7 @@ export function handoverView(input: HandoverInput) {
     vehicle: vehicleInWords(job.vehicle, writing),
     jobFacts: jobFacts(facts, writing),
     vehicleFacts: vehicleFacts(job, writing),
-    deviceFacts: deviceFacts(job, facts.profile, writing),
+    deviceFacts: job.identity.visit === 'wasted visit' ? [] : deviceFacts(job, facts.profile, writing),
     summary: summarySentences(job, facts.profile, facts.evidence, writing).join(' '),
     ...fittedParts(job, writing),
     ...conditionParts(job, writing),
@@ -128,6 +128,7 @@ function conditionParts(job: Job, writing: Writing) {
 function closingParts(input: HandoverInput, writing: Writing) {
   const { facts, findings, rulesChecked, signatureIsVoid, imageNames } = input;
   const { job } = facts;
+  const worked = job.identity.visit !== 'wasted visit';
   const notes = safetyNotes(job);
   const found = printedFindings(job, findings, rulesChecked, writing);
   const photographs = photographRows(job, imageNames ?? [], writing);
@@ -142,8 +143,8 @@ function closingParts(input: HandoverInput, writing: Writing) {
     reasons: found.reasons,
     hasAdvice: found.advice.length > 0,
     advice: found.advice,
-    hasRules: job.identity.visit !== 'wasted visit',
-    rules: found.rules,
+    hasRules: worked,
+    rules: worked ? found.rules : [],
     signature: printedSignature(job, signatureIsVoid ?? false, writing),
     hasPhotographs: photographs.length > 0,
     photographRows: photographs,
