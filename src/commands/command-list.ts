@@ -80,6 +80,12 @@ export const commandList: readonly {
     load: async () => (await import('./rules.ts')).rulesCommand,
   },
   {
+    name: 'preview',
+    words: '[handover|invoice] [JOB]',
+    summary: 'see your template: re-prints on save, names the line of a mistake',
+    load: async () => (await import('./preview.ts')).preview,
+  },
+  {
     name: 'schema',
     words: 'NAME',
     summary: 'JSON Schema of a record (job, book, rates, devices, payer, trip) or of what --json prints (check, rules)',

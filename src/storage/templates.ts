@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { fileProblem } from './file-problem.ts';
@@ -21,4 +21,22 @@ export function readTemplates(open: OpenBook) {
     }
   };
   return { text, path: place, partials: {} as Readonly<Record<string, string>> };
+}
+
+/**
+ * Copies the program's template into the book, to be edited there; a copy that exists is left as it is.
+ * @param open the open book
+ * @param name the template's name ("handover")
+ * @returns whether it was copied
+ */
+export function copyTemplate(open: OpenBook, name: string): boolean {
+  const own = path.join(open.folder, 'templates', `${name}.hbs`);
+  if (existsSync(own)) return false;
+  try {
+    mkdirSync(path.dirname(own), { recursive: true });
+    copyFileSync(readTemplates(open).path(name), own);
+  } catch (error) {
+    throw fileProblem(error, own);
+  }
+  return true;
 }

@@ -5,15 +5,15 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
-import type { Call, Command, World } from '../../src/commands/command.ts';
+import type { Call } from '../../src/commands/command.ts';
 import { handover } from '../../src/commands/handover.ts';
 import { sign } from '../../src/commands/sign.ts';
-import { Problem } from '../../src/problem.ts';
 import type { Job } from '../../src/records/job.ts';
 import { readJob, writeJob } from '../../src/storage/jobs.ts';
 import { readLedger } from '../../src/storage/ledger.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 import { signatureState } from '../../src/storage/signature-state.ts';
+import { runCommand } from './run-command.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-sign-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -34,46 +34,8 @@ function change(folder: string, changed: (job: Job) => Job) {
 }
 const signedEntries = (folder: string) => readLedger(openBook(folder)).filter((entry) => entry.event === 'signed');
 
-/** Runs a command of the sources in this process, and does something once a page's address was told. */
-async function run(
-  command: Command,
-  folder: string,
-  words: readonly string[],
-  options: Call['options'],
-  act: (url: string) => unknown = () => {},
-) {
-  let [out, err] = ['', ''];
-  let acted: Promise<unknown> = Promise.resolve();
-  const world: World = {
-    say: (text) => {
-      out += `${text}\n`;
-    },
-    tell: (text) => {
-      err += `${text}\n`;
-      const url = /http:\/\/\S+/.exec(text)?.[0];
-      if (url !== undefined) acted = Promise.resolve(act(url));
-    },
-    today: () => '2026-11-24',
-    now: () => '2026-11-24T16:05:30Z',
-    bookFolder: folder,
-    json: options.json === true,
-    mayAsk: false,
-    plain: false,
-    columns: 80,
-    random: () => 0,
-  };
-  try {
-    const exitCode: number = await command.run({ words, options }, world);
-    await acted;
-    return { exitCode, out, err };
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    await acted;
-    return { exitCode: error.exitCode, out, err: `${err}${error.what}\n${error.where}\n${error.whatToDo}` };
-  }
-}
 const signing = (folder: string, options: Call['options'], act?: (url: string) => unknown) =>
-  run(sign, folder, [id], options, act);
+  runCommand(sign, folder, [id], options, act);
 function answer(url: string, sent: object) {
   const headers = { 'content-type': 'application/json', origin: new URL(url).origin };
   return fetch(url, { method: 'POST', headers, body: JSON.stringify(sent) });
@@ -148,7 +110,7 @@ describe('keyout sign', () => {
     await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill' }));
     change(folder, (job) => ({ ...job, vehicle: { ...job.vehicle, plate: 'VLT 9999' } }));
     expect(signatureState(jobOf(folder))).toBe('void');
-    expect((await run(check, folder, [id], {})).out).toContain('the signature is void');
+    expect((await runCommand(check, folder, [id], {})).out).toContain('the signature is void');
     const anew = await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill' }));
     expect(anew.exitCode).toBe(0);
     expect(signatureState(jobOf(folder))).toBe('stands');
@@ -179,7 +141,7 @@ describe('keyout sign', () => {
   });
 
   test('a job that a finding stops is not shown for signing', async () => {
-    const stopped = await run(sign, unsignedBook(), ['2026-11-24-7QTR'], {});
+    const stopped = await runCommand(sign, unsignedBook(), ['2026-11-24-7QTR'], {});
     expect(stopped.exitCode).toBe(1);
     expect(stopped.err).toContain('cannot be signed yet');
   });
@@ -199,7 +161,7 @@ describe('keyout sign', () => {
     [[id], { port: 'x' }, /--port/],
     [[id], { address: '203.0.113.1' }, /--address/],
   ])('a wrong call is named: %j %j', async (words, options, says) => {
-    const wrong = await run(sign, unsignedBook(), words, options);
+    const wrong = await runCommand(sign, unsignedBook(), words, options);
     expect(wrong.exitCode).toBe(2);
     expect(wrong.err).toMatch(says);
   });
@@ -215,9 +177,9 @@ describe('keyout sign', () => {
 describe('the scan of a sheet signed with a pen', () => {
   const scan = path.join(root, 'scan.pdf');
   writeFileSync(scan, '%PDF-1.4\n% a scan\n');
-  const file = (folder: string, options: Call['options']) => run(sign, folder, [id], { scan, ...options });
+  const file = (folder: string, options: Call['options']) => runCommand(sign, folder, [id], { scan, ...options });
   const adaAccepts = { name: 'Ada Quill', answer: 'accepts' };
-  const print = (folder: string) => run(handover, folder, [id], {});
+  const print = (folder: string) => runCommand(handover, folder, [id], {});
 
   test('is copied into the book, bound to the sheet that was printed, and noted in the ledger', async () => {
     const folder = unsignedBook();
