@@ -68,6 +68,12 @@ export const commandList: readonly {
     load: async () => (await import('./owed.ts')).owed,
   },
   {
+    name: 'export',
+    words: '',
+    summary: "the bookkeeper's files for a period",
+    load: async () => (await import('./export.ts')).exportCommand,
+  },
+  {
     name: 'recall',
     words: '[WORDS]',
     summary: 'what earlier jobs on such a vehicle found',

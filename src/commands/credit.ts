@@ -10,6 +10,7 @@ import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
 import { readLineOptions } from './read-line-options.ts';
+import { tellLacking } from './tell-lacking.ts';
 
 const listOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value : []);
 
@@ -103,6 +104,7 @@ export const credit: Command = {
     const made = await changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) =>
       issueDocument(changing, { draft: draftNow(), van: world.van ?? null }),
     );
+    tellLacking(made.invoice, world);
     const amount = writeMoney(made.invoice.totals.dueMinorUnits, made.invoice.currency, book.book.locale);
     world.say(
       world.json

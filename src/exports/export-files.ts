@@ -1,3 +1,4 @@
+import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { agedBalancesTable, openInvoicesTable } from './balances-tables.ts';
 import { controlTotalsTable } from './control-totals.ts';
 import { type CsvProfile, csvText } from './csv-text.ts';
@@ -39,10 +40,33 @@ function columnsTable(tables: readonly Table[]): Table {
   return makeTable('columns', about, described, rows([...tables, own]));
 }
 
+function structuredFile(input: ExportInput, document: IssuedInvoice) {
+  const issued = input.structured.get(document.number);
+  return issued === undefined ? structuredInvoice(document) : { xml: issued };
+}
+
+const tableNames = [
+  'register',
+  'lines',
+  'tax-summary',
+  'tax-jurisdictions',
+  'payments',
+  'payment-allocations',
+  'aged-balances',
+  'open-invoices',
+  'trips',
+  'trip-shares',
+  'journal',
+  'without-structured-file',
+  'control-totals',
+  'columns',
+] as const;
+const fileNames: ReadonlySet<string> = new Set(['README.txt', ...tableNames.map((name) => `${name}.csv`)]);
+
 /** Every table of a period, control totals and the description of the columns last. */
 export function exportTables(input: ExportInput): readonly Table[] {
   const lacking = periodDocuments(input).flatMap((document) => {
-    const structured = structuredInvoice(document);
+    const structured = structuredFile(input, document);
     return 'lacks' in structured ? [{ number: document.number, lacks: structured.lacks }] : [];
   });
   const tables = [
@@ -92,7 +116,7 @@ function readme(input: ExportInput, tables: readonly Table[], profile: CsvProfil
 export function exportFiles(input: ExportInput, profile: CsvProfile): ReadonlyMap<string, string> {
   const tables = exportTables(input);
   const structured = periodDocuments(input).flatMap((document): readonly (readonly [string, string])[] => {
-    const made = structuredInvoice(document);
+    const made = structuredFile(input, document);
     return 'xml' in made ? [[`structured/${document.number}.xml`, made.xml]] : [];
   });
   return new Map([
@@ -100,4 +124,12 @@ export function exportFiles(input: ExportInput, profile: CsvProfile): ReadonlyMa
     ...tables.map((table) => [`${table.name}.csv`, csvText(table, profile)] as const),
     ...structured,
   ]);
+}
+
+/**
+ * Whether a file is one that an export writes, so that a later export may replace it.
+ * @param file path inside the export folder
+ */
+export function isExportedFile(file: string): boolean {
+  return fileNames.has(file) || /^structured\/[A-Z][A-Z0-9-]*\.xml$/.test(file);
 }

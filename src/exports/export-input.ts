@@ -19,6 +19,8 @@ export type ExportInput = {
   readonly entries: readonly LedgerEntry[];
   /** trips of the period */
   readonly trips: readonly Trip[];
+  /** structured files as they were issued, by document number; others are made anew */
+  readonly structured: ReadonlyMap<string, string>;
   readonly accounts: Book['accounts'];
   /** of the book, for what no document names */
   readonly currency: string;

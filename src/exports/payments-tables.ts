@@ -17,7 +17,7 @@ const columns: readonly Column<Row>[] = [
   {
     name: 'amount',
     kind: 'money',
-    about: 'What was received.',
+    about: "What was received; negative for money paid back or a payment taken back, 0 where a payer's credit is used.",
     of: ({ payment, currency }) => moneyCell(payment.amountMinorUnits, currency),
   },
   {
@@ -31,6 +31,21 @@ const columns: readonly Column<Row>[] = [
     kind: 'money',
     about: "What of it stands to the payer's credit: amount - allocated.",
     of: ({ payment, currency }) => moneyCell(payment.amountMinorUnits - allocated(payment), currency),
+  },
+];
+
+const notes: readonly Column<Row>[] = [
+  {
+    name: 'takes_back',
+    kind: 'text',
+    about: 'The payment that this one takes back, recorded by mistake.',
+    of: ({ payment }) => payment.reverses ?? null,
+  },
+  {
+    name: 'because',
+    kind: 'text',
+    about: 'Why, where a reason was given.',
+    of: ({ payment }) => payment.because ?? null,
   },
 ];
 
@@ -53,7 +68,7 @@ function rows(input: ExportInput): readonly Row[] {
 
 /** One row a payment received in the period. */
 export function paymentsTable(input: ExportInput): Table {
-  return makeTable('payments', 'One row for each payment received in the period.', columns, rows(input));
+  return makeTable('payments', 'One row for each payment received in the period.', [...columns, ...notes], rows(input));
 }
 
 /** One row for each invoice that a payment was set against. */

@@ -132,11 +132,12 @@ export function agedBalances(
 }
 
 /**
- * The currency of a payment, which the ledger does not say: that of an invoice it was allocated to, else of the payer's last document.
+ * The currency of a payment: as the ledger says, else that of an invoice it was allocated to, else of the payer's last document.
  * @param payment a payment of the ledger
  * @param documents invoices and credit notes
  */
 export function paymentCurrency(payment: Payment, documents: readonly IssuedInvoice[]): string | undefined {
+  if (payment.currency !== undefined) return payment.currency;
   const numbers = payment.allocations.map((part) => part.invoice);
   const like =
     documents.find((each) => numbers.includes(each.number)) ??

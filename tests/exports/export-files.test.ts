@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exportFiles } from '../../src/exports/export-files.ts';
+import { exportFiles, isExportedFile } from '../../src/exports/export-files.ts';
 import type { ExportInput } from '../../src/exports/export-input.ts';
 import { postJournal } from '../../src/exports/post-journal.ts';
 import { agedBalances } from '../../src/pricing/aged-balances.ts';
@@ -70,7 +70,16 @@ function played(steps: readonly Step[], currency: string): ExportInput {
       if (!(error instanceof Error) || !/left to credit/.test(error.message)) throw error;
     }
   }
-  return { from: '2026-12-01', to: '2026-12-31', documents, entries, trips: [], accounts, currency };
+  return {
+    from: '2026-12-01',
+    to: '2026-12-31',
+    documents,
+    entries,
+    trips: [],
+    structured: new Map(),
+    accounts,
+    currency,
+  };
 }
 
 type Rows = readonly Readonly<Record<string, string>>[];
@@ -101,6 +110,11 @@ describe('the files of a month', () => {
 
   test('are the same bytes when made again', () => {
     expect([...exportFiles(month, plain)]).toEqual([...files]);
+  });
+
+  test('are all known as such, and nothing else is', () => {
+    expect([...files.keys()].filter((name) => !isExportedFile(name))).toEqual([]);
+    expect(['notes.txt', 'structured/../register.csv', 'Register.csv'].filter(isExportedFile)).toEqual([]);
   });
 
   test('every control total agrees, and the totals agree with sums over the records', () => {
