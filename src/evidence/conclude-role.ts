@@ -2,6 +2,7 @@ import type { ProbePoint } from '../records/probe-point.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
 import { isOnly, levelled } from './levels-at.ts';
+import { isGhost } from './load-comparison.ts';
 import { roleSignatures, signatureOf } from './role-signatures.ts';
 import type { Surroundings } from './surroundings.ts';
 import { testRoles } from './test-roles.ts';
@@ -27,8 +28,8 @@ export function concludeRole(point: ProbePoint, around: Surroundings): Eliminati
   const missing = possible.reduce((sum, role) => sum + missingTests(role, of(role), around), 0);
   const only = possible.length === 1 ? possible[0] : undefined;
   if (only !== undefined && missing === 0) return { tests, remaining: possible, proven: only, missing };
-  const dead = isDead(point, around);
-  const remaining: readonly WireRole[] = possible.length === 0 || dead ? [...possible, 'unknown'] : possible;
+  const nothing = possible.length === 0 || isDead(point, around) || isGhost(point, around);
+  const remaining: readonly WireRole[] = nothing ? [...possible, 'unknown'] : possible;
   return { tests, remaining, proven: null, missing };
 }
 

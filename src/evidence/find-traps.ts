@@ -1,7 +1,7 @@
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Conclusion, Trap } from './evidence.ts';
-import { isGroundDrop } from './ground-test.ts';
+import { feedsAreLive, isGroundDrop, reversedLevels } from './ground-test.ts';
 import { endOfDrive, where, writeWait } from './key-words.ts';
 import { isOnly, type Levelled, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
 import { fallsUnderLoad, isGhost } from './load-comparison.ts';
@@ -56,9 +56,10 @@ const answered = (early: Levelled, readings: readonly Levelled[]) =>
 function low({ point, readings, around }: Seen): Found {
   const behind = readings.filter((each) => {
     const supply = around.supply[each.reading.key];
-    if (each.void !== null || each.reading.loaded || each.reading.key === 'crank' || supply === undefined) return false;
+    if (each.void !== null || each.reading.loaded || each.reading.key === 'crank') return false;
     const range = around.rangeAt(each.reading.key);
-    if (!range.measured || !isOnly(each.levels, 'low', 'supply')) return isOnly(each.levels, 'low');
+    if (isOnly(each.levels, 'low')) return true;
+    if (!range.measured || supply === undefined || !isOnly(each.levels, 'low', 'supply')) return false;
     // a few tenths, beyond what the meter may be off twice
     const least = Math.min(...supply.from.map((one) => millivoltsFromVolts(one.volts)));
     const lost = least - millivoltsFromVolts(each.reading.volts);
@@ -67,20 +68,29 @@ function low({ point, readings, around }: Seen): Found {
   const most = behind[0];
   if (most === undefined) return [];
   const position = where(most.reading.key, around.words);
-  const supply = writeVolts(around.supply[most.reading.key]?.millivolts ?? 0);
+  const supply = around.supply[most.reading.key];
+  const against =
+    supply === undefined
+      ? 'where a supply would show more'
+      : `where the supply shows ${writeVolts(supply.millivolts)} V`;
   const moved = most.reading.key === 'running' ? ' Smart charging also moves it: read both at the same moment.' : '';
   return [
     [
       'reads low',
-      `${point.name} reads ${written(most.reading)} ${position} where the supply shows ${supply} V: an accessory line, a loaded circuit or a poor contact. Prefer a wire with full volts.${moved}`,
+      `${point.name} reads ${written(most.reading)} ${position} ${against}: an accessory line, a loaded circuit or a poor contact. Prefer a wire with full volts.${moved}`,
     ],
   ];
 }
 
 function dropsInCrank({ point, groups }: Seen): Found {
-  const at = (key: string, level: 'zero' | 'supply') =>
-    groups.some((group) => group.key === key && isOnly(group.levels, level));
-  return at('crank', 'zero') && (at('on', 'supply') || at('accessory', 'supply'))
+  const live = groups.filter((group) => group.key === 'on' || group.key === 'accessory');
+  const falls = groups.some(
+    (group) =>
+      group.key === 'crank' &&
+      isOnly(group.levels, 'zero') &&
+      live.some((each) => each.lights === group.lights && isOnly(each.levels, 'supply')),
+  );
+  return falls
     ? [
         [
           'drops in crank',
@@ -101,17 +111,18 @@ function underLoad({ point, around }: Seen): Found {
   ];
 }
 
-function odd({ point, groups, around }: Seen): Found {
+function odd(seen: Seen): Found {
+  const { point, groups, around } = seen;
   const group = groups.find((each) => !isKeyOut(each.key) && !each.loaded && isOnly(each.levels, 'between'));
   const reading = group?.counted[0]?.reading;
-  if (isGhost(point, around))
+  if (isGhost(point, around) && halfReading(seen) === undefined)
     return [
       [
         'ghost volts',
         `${point.name} shows ${reading === undefined ? 'odd volts' : written(reading)} that nothing feeds: a floating wire on a high-impedance meter, or a line that never sleeps. It proves nothing; never splice it.`,
       ],
     ];
-  if (reading !== undefined)
+  if (reading !== undefined && !isGhost(point, around))
     return [
       [
         'average of a signal',
@@ -128,18 +139,22 @@ function odd({ point, groups, around }: Seen): Found {
     : [];
 }
 
-function half({ point, readings, around }: Seen): Found {
-  const reading = readings.find((each) => {
+function halfReading({ readings, around }: Seen) {
+  return readings.find((each) => {
     const supply = around.supply[each.reading.key]?.millivolts;
     if (around.system !== 24 || supply === undefined || !each.reading.steady || !isOnly(each.levels, 'between'))
       return false;
     return Math.abs(millivoltsFromVolts(each.reading.volts) - supply / 2) < 1000;
   })?.reading;
+}
+
+function half(seen: Seen): Found {
+  const reading = halfReading(seen);
   if (reading === undefined) return [];
   return [
     [
       'half the supply',
-      `${point.name} reads ${written(reading)}, half of the 24 V supply: the tap between two batteries, or a converter's output. Joined to it, a device pulls one battery down.`,
+      `${seen.point.name} reads ${written(reading)}, half of the 24 V supply: the tap between two batteries, or a converter's output. Joined to it, a device pulls one battery down.`,
     ],
   ];
 }
@@ -211,7 +226,17 @@ function disagreeing({ point, groups, around }: Seen): Found {
   ];
 }
 
-function throughLoad({ point, conclusion }: Seen): Found {
+function throughLoad({ point, conclusion, around }: Seen): Found {
+  const dead = point.readings.find(
+    (reading) => reversed(reading) && !feedsAreLive(reading) && isOnly(reversedLevels(reading, around), 'supply'),
+  );
+  if (dead !== undefined && conclusion.kind === 'open')
+    return [
+      [
+        'through a load',
+        `${point.name} shows the supply against a live wire ${where(dead.key, around.words)}; so does every feed that is dead then, through what it feeds. Read it ${where('on', around.words)}.`,
+      ],
+    ];
   if (conclusion.kind === 'open' || conclusion.role !== 'ground' || point.pin === undefined) return [];
   return point.readings.some(isGroundDrop) || !point.readings.some(reversed)
     ? []

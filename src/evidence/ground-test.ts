@@ -38,11 +38,15 @@ export function reversedLevels(reading: Reading, around: Surroundings): readonly
   return measuredLevels(millivolts, around.rangeAt(reading.key), around.system, around.meterOf(reading));
 }
 
-/** Whether a reading is a drop along a ground: against battery negative, with the current that flowed. */
+/** Whether a reading is a drop along a ground: against battery negative, while the device's own current flows. */
 export function isGroundDrop(reading: Reading): boolean {
-  // without a current there is no drop: a dead wire marked as loaded reads nothing as well
-  return reading.reference === 'battery negative' && reading.loaded && (reading.loadMilliamps ?? 0) > 0;
+  // without the device's current there is no drop: a dead wire with a test lamp on it reads nothing as well
+  const current = reading.taken === 'after' ? (reading.loadMilliamps ?? 0) : 0;
+  return reading.reference === 'battery negative' && reading.loaded && current > 0;
 }
+
+/** Whether a wire fed by the switch would be live, so that only a ground shows the supply against a live wire. */
+export const feedsAreLive = (reading: Reading) => reading.key === 'on' || reading.key === 'running';
 
 function provesGround(reading: Reading, point: ProbePoint, around: Surroundings): boolean {
   return (
@@ -58,6 +62,7 @@ function judgeProof(reading: Reading, around: Surroundings): RoleTest['result'] 
     return millivolts + unsure <= groundDropMillivoltsMax ? 'passes' : 'not measured';
   }
   const levels = reversedLevels(reading, around);
-  if (isOnly(levels, 'supply')) return 'passes';
+  // where switched feeds are dead, their consumers pull them to ground and they read like one
+  if (isOnly(levels, 'supply')) return feedsAreLive(reading) ? 'passes' : 'not measured';
   return isOnly(levels, 'zero', 'between') ? 'fails' : 'not measured';
 }

@@ -36,18 +36,37 @@ export const isOnly = (levels: readonly MeasuredLevel[], ...wanted: readonly Mea
 export function levelled(point: ProbePoint, around: Surroundings): readonly Levelled[] {
   return point.readings
     .filter((reading) => !reversed(reading) && reading.taken === 'before')
-    .map((reading) => {
+    .map((reading, _, all) => {
       const levels = levelsOf(reading, around);
-      return { reading, levels, void: voidBecause(reading, levels) };
+      return { reading, levels, void: voidBecause(reading, levels, all, around) };
     });
 }
 
-function voidBecause(reading: Reading, levels: readonly MeasuredLevel[]): Levelled['void'] {
+function voidBecause(
+  reading: Reading,
+  levels: readonly MeasuredLevel[],
+  all: readonly Reading[],
+  around: Surroundings,
+): Levelled['void'] {
   if (reading.isolator === 'open') return 'isolator';
   if (isOnly(levels, 'negative')) return 'wrong reference';
   if (!isKeyOut(reading.key)) return null;
   const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= retainedPowerSeconds;
-  return settled ? null : 'retained power';
+  return settled || followsLamps(reading, all, around) ? null : 'retained power';
+}
+
+/** What was dead before the lamps were switched on is not kept alive: the lamps feed it. */
+function followsLamps(lit: Reading, all: readonly Reading[], around: Surroundings): boolean {
+  return (
+    lit.lights === 'on' &&
+    all.some(
+      (dark) =>
+        dark.key === lit.key &&
+        dark.lights !== 'on' &&
+        (dark.secondsWaited ?? 0) <= (lit.secondsWaited ?? 0) &&
+        isOnly(levelsOf(dark, around), 'zero'),
+    )
+  );
 }
 
 /** The readings that count, grouped by how they were taken. */

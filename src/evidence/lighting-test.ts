@@ -1,25 +1,25 @@
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { RoleTest } from './evidence.ts';
-import { isOnly, type Levelled, levelled } from './levels-at.ts';
-import { isKeyOut, type Surroundings } from './surroundings.ts';
+import { isOnly, levelled } from './levels-at.ts';
+import type { Surroundings } from './surroundings.ts';
 
 /**
  * Whether a wire follows the vehicle's lamps: the supply with them on, nothing with them off, in one key position.
  * A reading without a word on the lamps was taken with them off (common practice, no source).
  */
 export function lightingTest(point: ProbePoint, around: Surroundings): RoleTest {
-  const readings = levelled(point, around).filter(
-    (each) => !each.reading.loaded && each.void !== 'isolator' && each.void !== 'wrong reference',
-  );
+  const readings = levelled(point, around).filter((each) => !each.reading.loaded && each.void === null);
   const lit = readings.filter((each) => each.reading.lights === 'on');
   const dark = readings.filter((each) => each.reading.lights !== 'on');
   const against = [
-    ...dark.filter((each) => each.void === null && isOnly(each.levels, 'between', 'low', 'supply', 'above')),
+    ...dark.filter((each) => isOnly(each.levels, 'between', 'low', 'supply', 'above')),
     ...lit.filter((each) => isOnly(each.levels, 'zero')),
   ];
   const pair = lit
     .filter((each) => isOnly(each.levels, 'supply'))
-    .flatMap((on) => dark.filter((off) => isOnly(off.levels, 'zero') && samePosition(on, off)).map((off) => [off, on]))
+    .flatMap((on) =>
+      dark.filter((off) => isOnly(off.levels, 'zero') && off.reading.key === on.reading.key).map((off) => [off, on]),
+    )
     .at(0);
   const result = against.length > 0 ? 'fails' : pair === undefined ? 'not measured' : 'passes';
   const because = result === 'fails' ? against : (pair ?? []);
@@ -30,10 +30,4 @@ export function lightingTest(point: ProbePoint, around: Surroundings): RoleTest 
     result,
     because: because.map((each) => each.reading),
   };
-}
-
-/** After key out a lit reading must not be older than the dark one: power kept on looks the same. */
-function samePosition(lit: Levelled, dark: Levelled): boolean {
-  if (lit.reading.key !== dark.reading.key) return false;
-  return !isKeyOut(lit.reading.key) || (lit.reading.secondsWaited ?? 0) >= (dark.reading.secondsWaited ?? 0);
 }

@@ -5,24 +5,28 @@ import { isOnly, type LevelGroup } from './levels-at.ts';
 import { isGhost } from './load-comparison.ts';
 import type { Surroundings } from './surroundings.ts';
 
-const liveKeys = ['accessory', 'on', 'running'] as const;
+const awakeKeys = ['accessory', 'on', 'running'] as const;
 
 /**
  * Whether a wire carries a signal: an average between nothing and the supply, or a display that wanders, while the vehicle is awake.
  * A meter shows the mean of a data line or a pulse-width output (common practice, no source).
  */
 export function signalTest(point: ProbePoint, groups: readonly LevelGroup[], around: Surroundings): RoleTest {
-  const live = groups.filter((group) => !group.loaded && liveKeys.some((key) => key === group.key));
+  const unloaded = groups.filter((group) => !group.loaded);
+  const awake = unloaded.filter((group) => awakeKeys.some((key) => key === group.key));
   const wanders = (group: LevelGroup) => group.counted.some((each) => !each.reading.steady);
-  const odd = live.filter((group) => isOnly(group.levels, 'between') || wanders(group));
-  const plain = live.filter(
-    (group) => isOnly(group.levels, 'supply') || (isOnly(group.levels, 'zero') && group.key !== 'accessory'),
+  const odd = awake.filter((group) => isOnly(group.levels, 'between') || wanders(group));
+  const plain = unloaded.filter((group) =>
+    isOnly(group.levels, 'zero')
+      ? group.key === 'on' || group.key === 'running'
+      : isOnly(group.levels, 'supply') && group.key !== 'crank',
   );
+  const unclear = awake.some((group) => group.levels.includes('between') || group.levels.includes('low'));
   const result = isGhost(point, around)
     ? 'not measured'
     : odd.length > 0
       ? 'passes'
-      : plain.length > 0 && live.every((group) => plain.includes(group) || isOnly(group.levels, 'zero'))
+      : plain.length > 0 && !unclear
         ? 'fails'
         : 'not measured';
   const because = result === 'passes' ? odd : result === 'fails' ? plain : [];

@@ -8,7 +8,7 @@ import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 
 // All figures for 12 V; twice as much on 24 V. Common practice, no source, except where said.
 /** A circuit that carries current reads lower than the battery and still carries the supply. */
-const circuitLossMillivolts = 600;
+const circuitLossMillivolts = 700;
 /** What counts as nothing. */
 const zeroMillivolts = 500;
 /** A wire cannot read more than the supply; this much is put down to the moment between two readings. */

@@ -15,16 +15,29 @@ type Choice = {
   readonly trouble: number;
 };
 
-/** Every reading that may be asked for, with its trouble: lamps to switch, an engine to crank, ten minutes to wait. */
-const choices: readonly Choice[] = [
-  { key: 'on', reference: 'chassis', lights: false, trouble: 0 },
-  { key: 'accessory', reference: 'chassis', lights: false, trouble: 1 },
-  { key: 'on', reference: 'chassis', lights: true, trouble: 2 },
-  { key: 'on', reference: 'battery positive', lights: false, trouble: 3 },
-  { key: 'running', reference: 'chassis', lights: false, trouble: 4 },
-  { key: 'crank', reference: 'chassis', lights: false, trouble: 5 },
-  { key: 'out', reference: 'chassis', lights: false, trouble: 6 },
-];
+/** Every reading that may be asked for, the least trouble first: lamps to switch, an engine to crank, ten minutes to wait. */
+const choices: readonly Choice[] = (
+  [
+    ['on', 'dark'],
+    ['accessory', 'dark'],
+    ['on', 'lit'],
+    ['on', 'reversed'],
+    ['running', 'dark'],
+    ['crank', 'dark'],
+    ['out', 'dark'],
+    ['accessory', 'lit'],
+    ['running', 'lit'],
+    ['out', 'lit'],
+    ['off', 'dark'],
+    ['off', 'lit'],
+    ['crank', 'lit'],
+  ] as const
+).map(([key, how], trouble) => ({
+  key,
+  reference: how === 'reversed' ? 'battery positive' : 'chassis',
+  lights: how === 'lit',
+  trouble,
+}));
 
 /**
  * The single reading that splits the remaining roles best. Each reading that may be taken is played through with what
@@ -60,7 +73,7 @@ export function wantedReading(point: ProbePoint, now: Elimination, around: Surro
 }
 
 function isAllowed(choice: Choice, remaining: readonly WireRole[], around: Surroundings): boolean {
-  if (choice.key === 'crank') return around.cranks;
+  if (choice.key === 'crank' && !around.cranks) return false;
   // through a lamp or a starter's coil a feed shows the supply against a live wire, just as a ground does
   if (choice.reference === 'battery positive')
     return remaining.includes('ground') && !remaining.includes('lighting') && !remaining.includes('start');
