@@ -1,7 +1,7 @@
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
-import { isOnly, levelled } from './levels-at.ts';
+import { isOnly, type Levelled, levelled } from './levels-at.ts';
 import { isGhost } from './load-comparison.ts';
 import { roleSignatures, signatureOf } from './role-signatures.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -20,7 +20,8 @@ export type Elimination = {
 
 /** Eliminates the roles that the readings of a wire rule out. */
 export function concludeRole(point: ProbePoint, around: Surroundings): Elimination {
-  const tests = testRoles(point, around);
+  const readings = levelled(point, around);
+  const tests = testRoles(point, readings, around);
   const of = (role: WireRole) => tests.filter((test) => test.role === role);
   const possible = roleSignatures
     .map((signature) => signature.role)
@@ -28,14 +29,14 @@ export function concludeRole(point: ProbePoint, around: Surroundings): Eliminati
   const missing = possible.reduce((sum, role) => sum + missingTests(role, of(role), around), 0);
   const only = possible.length === 1 ? possible[0] : undefined;
   if (only !== undefined && missing === 0) return { tests, remaining: possible, proven: only, missing };
-  const nothing = possible.length === 0 || isDead(point, around) || isGhost(point, around);
+  const nothing = possible.length === 0 || isDead(readings) || isGhost(readings);
   const remaining: readonly WireRole[] = nothing ? [...possible, 'unknown'] : possible;
   return { tests, remaining, proven: null, missing };
 }
 
 /** A wire on which nothing but nothing was read may lead nowhere. */
-function isDead(point: ProbePoint, around: Surroundings): boolean {
-  const counted = levelled(point, around).filter((each) => each.void === null);
+function isDead(readings: readonly Levelled[]): boolean {
+  const counted = readings.filter((each) => each.void === null);
   return counted.length > 0 && counted.every((each) => isOnly(each.levels, 'zero'));
 }
 

@@ -22,7 +22,7 @@ export function trapsOfWire(point: ProbePoint, conclusion: Conclusion, around: S
 }
 
 function keptAlive({ point, readings, around }: Seen): Found {
-  const kept = keptPower(point, around);
+  const kept = keptPower(readings);
   const from = endOfDrive(around.words);
   const longest = kept.toSorted((one, other) => (other.secondsWaited ?? 0) - (one.secondsWaited ?? 0))[0];
   if (longest !== undefined)
@@ -115,14 +115,14 @@ function odd(seen: Seen): Found {
   const { point, groups, around } = seen;
   const group = groups.find((each) => !isKeyOut(each.key) && !each.loaded && isOnly(each.levels, 'between'));
   const reading = group?.counted[0]?.reading;
-  if (isGhost(point, around) && halfReading(seen) === undefined)
+  if (isGhost(seen.readings) && halfReading(seen) === undefined)
     return [
       [
         'ghost volts',
         `${point.name} shows ${reading === undefined ? 'odd volts' : written(reading)} that nothing feeds: a floating wire on a high-impedance meter, or a line that never sleeps. It proves nothing; never splice it.`,
       ],
     ];
-  if (reading !== undefined && !isGhost(point, around))
+  if (reading !== undefined && !isGhost(seen.readings))
     return [
       [
         'average of a signal',

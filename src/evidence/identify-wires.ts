@@ -2,7 +2,7 @@ import type { MeterProfile } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading, SupplyReading } from '../records/reading.ts';
-import type { WireRole } from '../records/wire-role.ts';
+import { keyPositions, type WireRole } from '../records/wire-role.ts';
 import { trapsBetweenWires } from './compare-wires.ts';
 import { concludeRole, type Elimination } from './conclude-role.ts';
 import type { Conclusion, Evidence, WireEvidence } from './evidence.ts';
@@ -46,9 +46,10 @@ function surroundingsOf(
 ): Surroundings {
   const meterOf = (reading: Reading | SupplyReading) =>
     meters.find((meter) => meter.id === reading.meter) ?? meters[0] ?? null;
+  const ranges = new Map(keyPositions.map((key) => [key, supplyRange(key, supply, system, meterOf)]));
   return {
     supply,
-    rangeAt: (key) => supplyRange(key, supply, system, meterOf),
+    rangeAt: (key) => ranges.get(key) ?? supplyRange(key, supply, system, meterOf),
     system,
     cranks: (job.vehicle.drive ?? 'combustion') === 'combustion',
     words: keyWordsOf(job),

@@ -12,17 +12,25 @@ export function keyWordsOf(job: Job): KeyWords {
   };
 }
 
+const byKey: Readonly<Record<KeyPosition, string>> = {
+  out: 'with the key out',
+  off: 'with the key off',
+  accessory: 'in accessory',
+  on: 'with the key on',
+  crank: 'while cranking',
+  running: 'with the engine running',
+};
+const byButton: Readonly<Record<KeyPosition, string>> = {
+  ...byKey,
+  out: 'with the vehicle asleep',
+  off: 'switched off',
+  on: 'with the ignition on',
+};
+
 /** A key position in words, as it reads in the middle of a sentence. */
 export function where(key: KeyPosition, words: KeyWords): string {
-  const said: Readonly<Record<KeyPosition, string>> = {
-    out: words.button ? 'with the vehicle asleep' : 'with the key out',
-    off: words.button ? 'switched off' : 'with the key off',
-    accessory: 'in accessory',
-    on: words.button ? 'with the ignition on' : 'with the key on',
-    crank: 'while cranking',
-    running: words.electric ? 'in ready' : 'with the engine running',
-  };
-  return said[key];
+  if (words.electric && key === 'running') return 'in ready';
+  return (words.button ? byButton : byKey)[key];
 }
 
 /** What ends the drive: what a waiting time is counted from. */

@@ -1,14 +1,12 @@
-import type { ProbePoint } from '../records/probe-point.ts';
 import type { RoleTest } from './evidence.ts';
-import { isOnly, levelled } from './levels-at.ts';
-import type { Surroundings } from './surroundings.ts';
+import { isOnly, type Levelled } from './levels-at.ts';
 
 /**
  * Whether a wire follows the vehicle's lamps: the supply with them on, nothing with them off, in one key position.
  * A reading without a word on the lamps was taken with them off (common practice, no source).
  */
-export function lightingTest(point: ProbePoint, around: Surroundings): RoleTest {
-  const readings = levelled(point, around).filter((each) => !each.reading.loaded && each.void === null);
+export function lightingTest(levelledReadings: readonly Levelled[]): RoleTest {
+  const readings = levelledReadings.filter((each) => !each.reading.loaded && each.void === null);
   const lit = readings.filter((each) => each.reading.lights === 'on');
   const dark = readings.filter((each) => each.reading.lights !== 'on');
   const against = [

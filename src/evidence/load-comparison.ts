@@ -1,9 +1,8 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
-import type { WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
-import { isOnly, levelled, levelsOf } from './levels-at.ts';
+import { isOnly, type Levelled, levelsOf } from './levels-at.ts';
 import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 
@@ -41,12 +40,12 @@ function loadPairs(point: ProbePoint): readonly LoadPair[] {
     });
 }
 
-/** The test that a feed carries current: its volts stay when something draws on it. */
-export function holdsUnderLoad(role: WireRole, point: ProbePoint, around: Surroundings): RoleTest {
+/** The test of every feed that it carries current: its volts stay when something draws on it. */
+export function holdsUnderLoad(point: ProbePoint, around: Surroundings): RoleTest {
   const falls = fallsUnderLoad(point, around);
   const pairs = falls.length > 0 ? falls : loadPairs(point);
   return {
-    role,
+    role: 'constant',
     test: 'holds its volts under load',
     key: null,
     result: falls.length > 0 ? 'fails' : pairs.length > 0 ? 'passes' : 'not measured',
@@ -58,8 +57,8 @@ export function holdsUnderLoad(role: WireRole, point: ProbePoint, around: Surrou
  * Whether the odd volts of a wire may be ghost volts that a high-impedance meter shows on a floating wire:
  * they vanish under load, or stand there all the same with the vehicle asleep (common practice, no source).
  */
-export function isGhost(point: ProbePoint, around: Surroundings): boolean {
-  const readings = levelled(point, around).filter((each) => each.void === null);
+export function isGhost(levelledReadings: readonly Levelled[]): boolean {
+  const readings = levelledReadings.filter((each) => each.void === null);
   const odd = readings.filter((each) => !each.reading.loaded && isOnly(each.levels, 'between'));
   const vanishes = readings.some(
     (each) =>

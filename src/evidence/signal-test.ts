@@ -1,7 +1,6 @@
-import type { ProbePoint } from '../records/probe-point.ts';
 import type { RoleTest } from './evidence.ts';
 import { where } from './key-words.ts';
-import { isOnly, type LevelGroup } from './levels-at.ts';
+import { isOnly, type LevelGroup, type Levelled } from './levels-at.ts';
 import { isGhost } from './load-comparison.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -11,7 +10,11 @@ const awakeKeys = ['accessory', 'on', 'running'] as const;
  * Whether a wire carries a signal: an average between nothing and the supply, or a display that wanders, while the vehicle is awake.
  * A meter shows the mean of a data line or a pulse-width output (common practice, no source).
  */
-export function signalTest(point: ProbePoint, groups: readonly LevelGroup[], around: Surroundings): RoleTest {
+export function signalTest(
+  readings: readonly Levelled[],
+  groups: readonly LevelGroup[],
+  around: Surroundings,
+): RoleTest {
   const unloaded = groups.filter((group) => !group.loaded);
   const awake = unloaded.filter((group) => awakeKeys.some((key) => key === group.key));
   const wanders = (group: LevelGroup) => group.counted.some((each) => !each.reading.steady);
@@ -22,7 +25,7 @@ export function signalTest(point: ProbePoint, groups: readonly LevelGroup[], aro
       : isOnly(group.levels, 'supply') && group.key !== 'crank',
   );
   const unclear = awake.some((group) => group.levels.includes('between') || group.levels.includes('low'));
-  const result = isGhost(point, around)
+  const result = isGhost(readings)
     ? 'not measured'
     : odd.length > 0
       ? 'passes'

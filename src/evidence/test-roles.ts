@@ -1,9 +1,10 @@
 import type { ProbePoint } from '../records/probe-point.ts';
+import type { Reading } from '../records/reading.ts';
 import { keyPositions, type WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
 import { groundTest } from './ground-test.ts';
 import { where } from './key-words.ts';
-import { type LevelGroup, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
+import { type LevelGroup, type Levelled, levelGroups, mayBeCutOff } from './levels-at.ts';
 import { lightingTest } from './lighting-test.ts';
 import { holdsUnderLoad } from './load-comparison.ts';
 import { type Level, type RoleSignature, roleSignatures } from './role-signatures.ts';
@@ -12,14 +13,23 @@ import type { MeasuredLevel } from './supply-level.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** Every test of every role on one wire. */
-export function testRoles(point: ProbePoint, around: Surroundings): readonly RoleTest[] {
-  const groups = levelGroups(levelled(point, around));
-  const ground = groundTest(point, around);
+export function testRoles(point: ProbePoint, readings: readonly Levelled[], around: Surroundings): readonly RoleTest[] {
+  const groups = levelGroups(readings);
+  const own: OwnTests = {
+    ground: groundTest(point, around),
+    signal: signalTest(readings, groups, around),
+    lighting: lightingTest(readings),
+    load: holdsUnderLoad(point, around),
+    dead: deadSoon(readings, around),
+  };
   return roleSignatures.flatMap((signature) => [
     ...positionTests(point, groups, signature, around),
-    ...ownTests(point, signature.role, ground, groups, around),
+    ...ownTests(signature.role, own, around),
   ]);
 }
+
+/** The tests that are not about one key position. */
+type OwnTests = Readonly<Record<'ground' | 'signal' | 'lighting' | 'load' | 'dead', RoleTest>>;
 
 function positionTests(
   point: ProbePoint,
@@ -72,10 +82,8 @@ function judgeLevel(level: MeasuredLevel, expected: Level): RoleTest['result'] {
 }
 
 function ownTests(
-  point: ProbePoint,
   role: WireRole,
-  ground: RoleTest,
-  groups: readonly LevelGroup[],
+  { ground, signal, lighting, load, dead }: OwnTests,
   around: Surroundings,
 ): readonly RoleTest[] {
   if (role === 'ground') return [ground];
@@ -86,33 +94,30 @@ function ownTests(
     result: ground.result === 'passes' ? 'fails' : 'not measured',
     because: ground.result === 'passes' ? ground.because : [],
   };
-  if (role === 'signal') return [noGround, signalTest(point, groups, around)];
-  if (role === 'lighting') return [noGround, lightingTest(point, around)];
+  if (role === 'signal') return [noGround, signal];
+  if (role === 'lighting') return [noGround, lighting];
   const needsStarter: readonly RoleTest[] =
     role === 'start' && !around.cranks
       ? [{ role, test: 'the vehicle has a starter', key: null, result: 'fails', because: [] }]
       : [];
-  return [noGround, ...needsStarter, holdsUnderLoad(role, point, around), ...deadSoon(role, point, around)];
+  return [noGround, ...needsStarter, { ...load, role }, ...(role === 'ignition' ? [dead] : [])];
 }
 
 /** Ignition goes dead with the key: a line that stays up a minute or more and falls later is delayed power (DIN 72552 terminal 15 against delayed lines; the minute is common practice, no source). */
-function deadSoon(role: WireRole, point: ProbePoint, around: Surroundings): readonly RoleTest[] {
-  if (role !== 'ignition') return [];
-  const kept = keptPower(point, around);
-  return [
-    {
-      role,
-      test: `goes dead ${where('out', around.words)} without delay`,
-      key: null,
-      result: kept.length > 0 ? 'fails' : 'not measured',
-      because: kept,
-    },
-  ];
+function deadSoon(readings: readonly Levelled[], around: Surroundings): RoleTest {
+  const kept = keptPower(readings);
+  return {
+    role: 'ignition',
+    test: `goes dead ${where('out', around.words)} without delay`,
+    key: null,
+    result: kept.length > 0 ? 'fails' : 'not measured',
+    because: kept,
+  };
 }
 
 /** Readings that show power kept on a minute or more after the end of the drive on a wire that falls to nothing later. */
-export function keptPower(point: ProbePoint, around: Surroundings): ProbePoint['readings'] {
-  const readings = levelled(point, around).filter((each) => each.reading.key === 'out');
+export function keptPower(levelledReadings: readonly Levelled[]): readonly Reading[] {
+  const readings = levelledReadings.filter((each) => each.reading.key === 'out');
   const dead = readings.filter((each) => each.void === null && each.levels.join() === 'zero');
   const latest = Math.max(-1, ...dead.map((each) => each.reading.secondsWaited ?? 0));
   return readings

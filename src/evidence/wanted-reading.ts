@@ -81,13 +81,14 @@ function isAllowed(choice: Choice, remaining: readonly WireRole[], around: Surro
 }
 
 function playThrough(choice: Choice, point: ProbePoint, remaining: readonly WireRole[], around: Surroundings) {
-  const shown = remaining.flatMap((role) => {
+  const shares = new Map<ExpectedLevel, number>();
+  for (const role of remaining) {
     const levels = expectedLevels(choice, role);
-    return levels.map((level) => {
-      const reading = readingAt(choice, level, around);
-      const after = concludeRole({ ...point, readings: [...point.readings, reading] }, around);
-      return { share: 1 / levels.length / remaining.length, after };
-    });
+    for (const level of levels) shares.set(level, (shares.get(level) ?? 0) + 1 / levels.length / remaining.length);
+  }
+  const shown = [...shares].map(([level, share]) => {
+    const reading = readingAt(choice, level, around);
+    return { share, after: concludeRole({ ...point, readings: [...point.readings, reading] }, around) };
   });
   const mean = (of: (after: Elimination) => number) =>
     Math.round(shown.reduce((sum, each) => sum + each.share * of(each.after), 0) * 1e6) / 1e6;
