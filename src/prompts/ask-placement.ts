@@ -19,9 +19,13 @@ async function lengthAsked(message: string, ask: Ask, around: Around): Promise<n
 
 async function askWindscreen(zone: string, ask: Ask, around: Around): Promise<Partial<Placement>> {
   if (zone !== 'windscreen') return {};
+  const inSweptArea = await ask.decide('Do the wipers pass over the place?');
+  const glass = await lengthAsked('Its lower edge below the upper edge of the glass', ask, around);
   const below = await lengthAsked('Its lower edge below the top of the wiped area', ask, around);
   const above = await lengthAsked('Its upper edge above the bottom of the wiped area', ask, around);
   return {
+    inSweptArea,
+    ...(glass === null ? {} : { belowGlassTopMillimetres: glass }),
     ...(below === null ? {} : { belowSweptTopMillimetres: below }),
     ...(above === null ? {} : { aboveSweptBottomMillimetres: above }),
     inSightLine: await ask.decide('In the driver’s sight line to road, signs and signals?'),
@@ -36,13 +40,32 @@ async function askDistances(ask: Ask, around: Around): Promise<Partial<Placement
       text === '' || celsiusOf(text) !== null ? null : 'Type degrees such as 55 or 131 F, or nothing.',
     ),
   );
+  const coldest = celsiusOf(
+    await ask.text('Coldest it gets there, °C', '', (text) =>
+      text === '' || celsiusOf(text) !== null ? null : 'Type degrees such as -25 or -13 F, or nothing.',
+    ),
+  );
   const person = await lengthAsked('Distance to the nearest seated person', ask, around);
   return {
     ...(airBag === null ? {} : { airBagMillimetres: airBag }),
     ...(heat === null ? {} : { heatMillimetres: heat }),
     ...(hottest === null ? {} : { expectedCelsiusMax: hottest }),
+    ...(coldest === null ? {} : { expectedCelsiusMin: coldest }),
     ...(person === null ? {} : { personMillimetres: person }),
   };
+}
+
+// what the windscreen limits of 49 CFR 393.60(e) depend on
+async function askCommerce(zone: string, job: Job, ask: Ask): Promise<Job['vehicle']> {
+  if (zone !== 'windscreen') return job.vehicle;
+  const commercial = await ask.confirm('Is the vehicle used in commerce on public roads?', true);
+  const weight = await ask.text('Highest permitted weight on its plate, kg (or write lb)', '', (text) =>
+    /^(\d{1,6}\s*(kg|lb)?)?$/i.test(text) ? null : 'Type a weight such as 3500 or 10001 lb, or nothing.',
+  );
+  if (weight === '') return { ...job.vehicle, commercial };
+  const pounds = /lb/i.test(weight);
+  const grossWeightKilograms = Math.round(Number.parseInt(weight, 10) * (pounds ? 0.45359237 : 1));
+  return { ...job.vehicle, commercial, grossWeightKilograms };
 }
 
 /** Place and secure: where the device sits, how it is held, and what it must keep clear of. */
@@ -73,10 +96,7 @@ export const placementQuestion: Question = {
     );
     const distances = await askDistances(ask, around);
     const windscreen = await askWindscreen(zone, ask, around);
-    const vehicle =
-      zone === 'windscreen'
-        ? { ...job.vehicle, commercial: await ask.confirm('Is the vehicle used in commerce on public roads?', true) }
-        : job.vehicle;
+    const vehicle = await askCommerce(zone, job, ask);
     const placement: Placement = {
       zone,
       surface,
