@@ -31,21 +31,23 @@ export function printedFindings(
       what: finding.what,
       summary:
         ruleSummaries[finding.rule] ?? rulesChecked.find((rule) => rule.id === finding.rule)?.summary ?? finding.what,
-      at: placeOf(finding, writing),
+      at: placeOf(finding, job, writing),
     });
   const of = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity);
   const held = rulesChecked.filter((rule) => !findings.some((finding) => finding.rule === rule.id)).length;
   const sources = [...new Set(rulesChecked.flatMap((rule) => publicationsIn(rule.source)))];
   return {
-    blocks: of('block').map((finding) => ({ text: text(finding) })),
+    blocks: once(of('block').map((finding) => ({ text: text(finding) }))),
     reasons: of('reason').map((finding) => ({
       text: text(finding),
       reason: reasonGiven(job, finding) ?? terms.notGiven,
       source: publicationsIn(finding.source).join(', ') || terms.commonPractice,
     })),
-    advice: of('advise').map((finding) => ({
-      text: writing.language === 'en' ? `${finding.what} ${finding.whatToDo}` : text(finding),
-    })),
+    advice: once(
+      of('advise').map((finding) => ({
+        text: writing.language === 'en' ? `${finding.what} ${finding.whatToDo}` : text(finding),
+      })),
+    ),
     rules: [
       { text: sentences.rulesLine(writing.whole(held), writing.whole(rulesChecked.length)) },
       ...(sources.length === 0 ? [] : [{ text: sentences.rulesSources(sources.join(', ')) }]),
@@ -53,7 +55,18 @@ export function printedFindings(
   };
 }
 
-function placeOf(finding: Finding, { terms }: Writing): string {
+// places that are words of the program, not of the record, are left to the sentence itself
+function placeOf(finding: Finding, job: Job, { terms }: Writing): string {
   const leads: Readonly<Record<string, string>> = terms.leads;
-  return leads[finding.at] ?? finding.at;
+  const own = [
+    ...(job.probePoints ?? []).map((point) => point.name),
+    ...(job.panels ?? []).map((panel) => panel.name),
+    ...(job.photographs ?? []).map((photograph) => photograph.file),
+  ];
+  return leads[finding.at] ?? (own.includes(finding.at) ? finding.at : '');
+}
+
+/** Lines without those said already. */
+function once<Line extends { readonly text: string }>(lines: readonly Line[]): readonly Line[] {
+  return lines.filter((line, place) => lines.findIndex((each) => each.text === line.text) === place);
 }
