@@ -5,6 +5,7 @@ import type { Finding } from '../rules/rule.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
+import { signatureState } from '../storage/signature-state.ts';
 import { billJobs, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
 import type { World } from './command.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
@@ -34,14 +35,16 @@ function vehicleName(job: Job): string {
 }
 
 function stillOpen(examined: ExaminedJob, billed: boolean): readonly string[] {
-  const answer = examined.job.signature?.answer;
-  const unsigned = answer === undefined || answer === 'not available';
+  const { signature } = examined.job;
+  const state = signatureState(examined.job);
   return [
     ...(examined.open.length > 0 ? [`${examined.open.length} finding${examined.open.length === 1 ? '' : 's'}`] : []),
-    ...(unsigned
-      ? [
-          `unsigned${examined.job.signature?.noSignatureBecause === undefined ? '' : ` (${examined.job.signature.noSignatureBecause})`}`,
-        ]
+    ...(state === 'none'
+      ? [`unsigned${signature?.noSignatureBecause === undefined ? '' : ` (${signature.noSignatureBecause})`}`]
+      : []),
+    ...(state === 'void' ? ['signature void: the record was changed after signing'] : []),
+    ...(state !== 'void' && signature?.answer === 'refuses'
+      ? [`refused: ${signature.remark ?? 'no reason given'}`]
       : []),
     ...(billed ? [] : ['unbilled']),
   ];

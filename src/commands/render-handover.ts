@@ -3,10 +3,10 @@ import { rules } from '../rules/index.ts';
 import { recordDigest } from '../storage/digest.ts';
 import { readFonts } from '../storage/fonts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { readPhotographs } from '../storage/photographs.ts';
 import { signatureState } from '../storage/signature-state.ts';
 import { readTemplates } from '../storage/templates.ts';
 import { typeset } from '../typesetting/typeset.ts';
+import { documentImages } from './document-images.ts';
 import type { ExaminedJob } from './examine-job.ts';
 
 /**
@@ -19,6 +19,7 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
   const { job, facts, findings, electrics } = examined;
   const digest = recordDigest(job);
   const templates = await readTemplates(book);
+  const images = await documentImages(book, job);
   const view = handoverView({
     facts,
     findings,
@@ -26,6 +27,7 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
     digest,
     signatureIsVoid: signatureState(job) === 'void',
+    imageNames: Object.keys(images),
   });
   const result = typeset({
     template: templates.text('handover'),
@@ -33,7 +35,7 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     partials: templates.partials,
     view,
     fonts: await readFonts(),
-    images: Object.fromEntries((await readPhotographs(book, job)).map(({ name, bytes }) => [name, bytes])),
+    images,
     language: view.language,
     title: `${view.words.handoverSheet} ${job.id}`,
     author: book.book.business.name,

@@ -5,6 +5,7 @@ import { readFonts } from '../storage/fonts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTemplates } from '../storage/templates.ts';
 import { typeset } from '../typesetting/typeset.ts';
+import { documentImages } from './document-images.ts';
 
 /**
  * An invoice or credit note on paper: PDF bytes and the text of its pages.
@@ -13,13 +14,15 @@ import { typeset } from '../typesetting/typeset.ts';
  */
 export async function typesetInvoice(open: OpenBook, invoice: IssuedInvoice) {
   const templates = await readTemplates(open);
-  const view = invoiceView({ invoice, book: open.book });
+  const images = await documentImages(open, null);
+  const view = invoiceView({ invoice, book: open.book, imageNames: Object.keys(images) });
   return typeset({
     template: templates.text('invoice'),
     templateName: templates.path('invoice'),
     partials: templates.partials,
     view,
     fonts: await readFonts(),
+    images,
     language: invoice.language,
     title: `${view.heading} ${view.number}`,
     author: invoice.seller.name,

@@ -6,6 +6,7 @@ import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
 import type { Call } from '../../src/commands/command.ts';
+import { day } from '../../src/commands/day.ts';
 import { handover } from '../../src/commands/handover.ts';
 import { sign } from '../../src/commands/sign.ts';
 import type { Job } from '../../src/records/job.ts';
@@ -225,5 +226,33 @@ describe('the scan of a sheet signed with a pen', () => {
     const refused = await file(folder, { scan: own, ...options });
     expect(refused.err).toMatch(says);
     expect(refused.exitCode).toBe(exitCode);
+  });
+});
+
+describe('the day’s list', () => {
+  const openOf = async (folder: string) => {
+    const { out } = await runCommand(day, folder, ['2026-11-24'], { json: true });
+    const finished = JSON.parse(out) as { jobs: { job: string; open: string[] }[] };
+    return finished.jobs.find((each) => each.job === id)?.open;
+  };
+
+  test('names a job unsigned, refused or with a void signature, and one that is signed not at all', async () => {
+    const folder = unsignedBook();
+    expect(await openOf(folder)).toEqual(['unsigned']);
+    await signing(folder, {}, (url) => answer(url, { answer: 'refuses', name: 'Ada Quill', remark: 'Lamp on.' }));
+    expect(await openOf(folder)).toEqual(['refused: Lamp on.']);
+    await signing(folder, { again: true }, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill' }));
+    expect(await openOf(folder)).toEqual([]);
+    change(folder, (job) => ({ ...job, notes: 'Something else.' }));
+    expect(await openOf(folder)).toEqual(['signature void: the record was changed after signing']);
+  });
+
+  test('a void signature is printed as void on the sheet', async () => {
+    const folder = unsignedBook();
+    await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill', ...drawn }));
+    change(folder, (job) => ({ ...job, notes: 'Something else.' }));
+    const sheet = (await runCommand(handover, folder, [id])).out.trim();
+    const text = spawnSync('pdftotext', ['-layout', path.join(folder, sheet), '-'], { encoding: 'utf8' }).stdout;
+    expect(text.replace(/\s+/g, ' ')).toContain('This signature is void: the record was changed after signing.');
   });
 });
