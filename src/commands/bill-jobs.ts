@@ -12,10 +12,10 @@ import { issueDocument } from '../storage/issue-document.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay, readJob } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { readTrip } from '../storage/trips.ts';
 import type { World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
 import { tellLacking } from './tell-lacking.ts';
+import { tripOfJob } from './trip-of-job.ts';
 
 function payerOf(book: OpenBook, job: Job): Payer {
   const id = job.identity.payer;
@@ -30,7 +30,7 @@ function payerOf(book: OpenBook, job: Job): Payer {
 }
 
 async function pricedLines(book: OpenBook, job: Job, payer: Payer) {
-  const trip = job.trip === undefined ? null : await readTrip(book, job.trip);
+  const trip = tripOfJob(book, job);
   const tripJobs: Job[] = [];
   for (const each of trip?.jobs ?? []) tripJobs.push(await readJob(book, each.job));
   const rates = effectiveRates(book.rates, payer);

@@ -6,6 +6,7 @@ import { billJobs, draftInvoice, finishInterrupted, invoiceGroups } from './bill
 import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
 import { examineJob } from './examine-job.ts';
+import { askForTrip } from './trip-of-job.ts';
 import { writeFinding } from './write-finding.ts';
 
 function writeDraft(invoice: IssuedInvoice, locale: string): string {
@@ -38,6 +39,7 @@ export const bill: Command = {
     const day = typeof call.options.day === 'string' ? call.options.day : today;
     const per = call.options.per === 'payer' || call.options.per === 'vehicle' ? call.options.per : null;
     if (call.options.draft !== true) await finishInterrupted(book, world);
+    await askForTrip(book, day, world);
     const ready = [];
     let stopped = 0;
     for (const job of await chosenJobs(book, call.words, day)) {

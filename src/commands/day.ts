@@ -3,6 +3,7 @@ import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
 import { finishDay, writeDay } from './finish-day.ts';
+import { askForTrip } from './trip-of-job.ts';
 
 /** `keyout day [DATE]`: check, hand over, bill, and list what is still open; twice changes nothing. */
 export const day: Command = {
@@ -15,7 +16,9 @@ export const day: Command = {
     const given = call.words[0] ?? (typeof call.options.day === 'string' ? call.options.day : undefined);
     if (given !== undefined && !isCalendarDate(given))
       throw new Problem(`"${given}" is not a date that exists.`, 'keyout day', 'Write it like 2026-11-24.', 2);
-    const finished = await finishDay(book, given ?? world.today(book.book.timeZone), world);
+    const chosen = given ?? world.today(book.book.timeZone);
+    await askForTrip(book, chosen, world);
+    const finished = await finishDay(book, chosen, world);
     world.say(world.json ? JSON.stringify(finished, null, 2) : writeDay(finished, book.book.locale));
     return finished.jobs.some((job) => job.state === 'blocked') ? 1 : 0;
   },

@@ -16,6 +16,7 @@ import type { Command, World } from './command.ts';
 import { examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
 import { recalledJobs } from './recalled-jobs.ts';
+import { billedOfTrip } from './trip-of-job.ts';
 import { writeCheck } from './write-check.ts';
 import { writeFinding } from './write-finding.ts';
 
@@ -48,8 +49,7 @@ export const fit: Command = {
       writeJob(book, job);
       if (job.interview?.draft === undefined) await tellNewFindings(book, job, told, world);
     });
-    await travel(book, done, world);
-    return finish(book, await withReasons(book, done, world), world);
+    return finish(book, await withReasons(book, await travel(book, done, world), world), world);
   },
 };
 
@@ -110,16 +110,24 @@ function aroundOf(book: OpenBook, id: string, world: World): Around {
   };
 }
 
-async function travel(book: OpenBook, job: Job, world: World): Promise<void> {
-  if (job.trip === undefined) return;
+async function travel(book: OpenBook, job: Job, world: World): Promise<Job> {
+  if (job.trip === undefined) return job;
   const trip = readTrip(book, job.trip);
   if (trip === null) {
     const made = await askTrip(askFor(world.plain), book.book, job.trip, [job.id]);
     if (made !== null) writeTrip(book, made);
-  } else {
-    const joined = await joinTrip(askFor(world.plain), trip, job.id);
-    if (joined !== trip) writeTrip(book, joined);
+    return job;
   }
+  const billed = trip.jobs.some((each) => each.job === job.id) ? [] : billedOfTrip(book, trip);
+  if (billed.length > 0) {
+    world.tell(`  The travel of ${trip.day} is billed already (${billed.join(', ')}): this job is left out of it.`);
+    const { trip: _trip, ...alone } = job;
+    writeJob(book, alone);
+    return alone;
+  }
+  const joined = await joinTrip(askFor(world.plain), trip, job.id);
+  if (joined !== trip) writeTrip(book, joined);
+  return job;
 }
 
 // a finding is told as soon as its subject was asked, once
