@@ -11,7 +11,8 @@ export function lightingTest(levelledReadings: readonly Levelled[]): RoleTest {
   const dark = readings.filter((each) => each.reading.lights !== 'on');
   const against = [
     ...dark.filter((each) => isOnly(each.levels, 'between', 'low', 'supply', 'above')),
-    ...lit.filter((each) => isOnly(each.levels, 'zero')),
+    // many vehicles cut their lamps while cranking
+    ...lit.filter((each) => isOnly(each.levels, 'zero') && each.reading.key !== 'crank'),
   ];
   const pair = lit
     .filter((each) => isOnly(each.levels, 'supply'))

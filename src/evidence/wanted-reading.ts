@@ -30,7 +30,6 @@ const choices: readonly Choice[] = (
     ['out', 'lit'],
     ['off', 'dark'],
     ['off', 'lit'],
-    ['crank', 'lit'],
   ] as const
 ).map(([key, how], trouble) => ({
   key,

@@ -35,9 +35,8 @@ function wordOpen(name: string, point: ProbePoint, remaining: readonly WireRole[
 }
 
 function proofOf(role: WireRole, because: readonly Reading[], around: Surroundings): string {
-  const said = inOrder(because).map((reading) => wordReading(reading, around));
-  if (role === 'ground') return listed(said);
-  if (role === 'signal') return `neither battery volts nor nothing, ${listed(said)}; never splice it`;
+  if (role === 'ground') return listed(inOrder(because).map((reading) => wordGroundProof(reading, around)));
+  if (role === 'signal') return `neither battery volts nor nothing ${wordReadings(because, around)}; never splice it`;
   return levelsInWords(because, around);
 }
 
@@ -57,7 +56,13 @@ function levelsInWords(readings: readonly Reading[], around: Surroundings): stri
   ] as const;
   return parts
     .filter(([, of]) => of.length > 0)
-    .map(([word, of]) => `${word} ${listed(of.map((each) => wordReading(each.reading, around)))}`)
+    .map(
+      ([word, of]) =>
+        `${word} ${wordReadings(
+          of.map((each) => each.reading),
+          around,
+        )}`,
+    )
     .join('; ');
 }
 
@@ -66,14 +71,26 @@ function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
-/** A reading in words: "with the key out (12.57 V after 12 min)". */
-export function wordReading(reading: Reading, around: Surroundings): string {
+/** Readings in words, each key position once: "with the key out (12.57 V after 12 min) and with the key on (12.40 V)". */
+function wordReadings(readings: readonly Reading[], around: Surroundings): string {
+  const positions = new Map<string, string[]>();
+  for (const reading of inOrder(readings)) {
+    const lamps = reading.lights === undefined ? '' : ` and the lamps ${reading.lights}`;
+    const position = `${where(reading.key, around.words)}${lamps}`;
+    positions.set(position, [...(positions.get(position) ?? []), wordVolts(reading)]);
+  }
+  return listed([...positions].map(([position, volts]) => `${position} (${volts.join(', ')})`));
+}
+
+function wordVolts(reading: Reading): string {
+  const waited = isKeyOut(reading.key) ? reading.secondsWaited : undefined;
+  const wait = waited === undefined ? '' : ` after ${writeWait(waited)}`;
+  return `${writeVolts(millivoltsFromVolts(reading.volts))} V${wait}${reading.loaded ? ' loaded' : ''}`;
+}
+
+function wordGroundProof(reading: Reading, around: Surroundings): string {
   const position = where(reading.key, around.words);
-  const lamps = reading.lights === undefined ? '' : ` and the lamps ${reading.lights}`;
-  const wait =
-    isKeyOut(reading.key) && reading.secondsWaited !== undefined ? ` after ${writeWait(reading.secondsWaited)}` : '';
-  const volts = `${writeVolts(millivoltsFromVolts(reading.volts))} V${wait}`;
+  const volts = `${writeVolts(millivoltsFromVolts(reading.volts))} V`;
   if (isGroundDrop(reading)) return `${volts} of drop at ${reading.loadMilliamps} mA ${position}`;
-  if (reversed(reading)) return `${volts} against a live wire ${position}`;
-  return `${position}${lamps} (${volts}${reading.loaded ? ', loaded' : ''})`;
+  return reversed(reading) ? `${volts} against a live wire ${position}` : `${volts} ${position}`;
 }

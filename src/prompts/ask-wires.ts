@@ -76,6 +76,8 @@ export function recordReading(
     ...(typed.loaded ? { loaded: true } : {}),
     ...(typed.loadMilliamps === null ? {} : { loadMilliamps: typed.loadMilliamps }),
     ...(typed.steady ? {} : { steady: false }),
+    ...(typed.lights === undefined ? {} : { lights: typed.lights }),
+    ...(typed.isolator === undefined ? {} : { isolator: typed.isolator }),
     ...(taken === 'after' ? { taken } : {}),
     ...(meter === undefined ? {} : { meter }),
     ...(typed.toNegative ? { reference: 'battery negative' } : {}),

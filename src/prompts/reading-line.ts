@@ -13,14 +13,18 @@ export type TypedReading = {
   /** black lead held at the battery's negative post */
   readonly toNegative: boolean;
   readonly steady: boolean;
+  /** present when the vehicle's lamps were on */
+  readonly lights?: 'on';
+  /** present when it was typed how the battery isolator stood */
+  readonly isolator?: 'open' | 'closed';
 };
 
 /** How a line of readings is typed, in one sentence for the prompt. */
 export const readingForm =
-  '"12.6@600" is volts and seconds waited; or "on 12.4", with loaded, 85mA, reversed, unsteady';
+  '"12.6@600" is volts and seconds waited; or "on 12.4", with loaded, 85mA, reversed, unsteady, lamps on';
 
 const bare = /^(?:[-–—]|[-−]?\d+(?:\.\d+)?(?:@\d+)?)$/;
-const words = String.raw`(?:\s+(?:loaded|reversed|unsteady|to\s+negative|\d+\s*mA))*`;
+const words = String.raw`(?:\s+(?:loaded|reversed|unsteady|lamps(?:\s+on)?|isolator\s+(?:open|closed)|to\s+negative|\d+\s*mA))*`;
 const full = new RegExp(String.raw`^([a-z]+)\s+([-−]?\d+(?:\.\d+)?)(?:\s*@\s*(\d+))?(${words})$`, 'i');
 
 /**
@@ -83,5 +87,7 @@ function readOne(part: string): TypedReading | string {
     reversed: /reversed/i.test(rest),
     toNegative: /to\s+negative/i.test(rest),
     steady: !/unsteady/i.test(rest),
+    ...(/lamps/i.test(rest) ? { lights: 'on' } : {}),
+    ...(/isolator/i.test(rest) ? { isolator: /open/i.test(rest) ? 'open' : 'closed' } : {}),
   };
 }
