@@ -62,9 +62,10 @@ export const sign: Command = {
       world.tell(`Nobody signed ${id}.`);
       return 1;
     }
-    const sheet = await handOverJob(book, await examineJob(book, signed), world);
     const { answer, name, signedAt, digest } = signed.signature ?? {};
-    world.tell(`${name} ${answer}: ${id}, ${signedAt?.replace('T', ' ')}.`);
+    // told first: it is stored, whatever becomes of the printing
+    world.tell(`${name} ${answer}: ${id}, ${signedAt?.replace('T', ' ')}. The signature is stored.`);
+    const sheet = await handOverJob(book, await examineJob(book, signed), world);
     world.say(world.json ? JSON.stringify({ job: id, answer, name, signedAt, digest, sheet }, null, 2) : sheet);
     return 0;
   },
