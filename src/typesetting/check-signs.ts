@@ -12,7 +12,7 @@ const printedAttributes = ['name', 'label'] as const;
  * @param document the tree
  * @param metrics the fonts
  * @param template the template's name, for the message
- * @throws Problem naming the sign, its text and the line of the filled template
+ * @throws Problem naming the sign, its text and the template’s line
  */
 export function checkSigns(document: TagNode, metrics: Metrics, template: string): void {
   const seen = new Set<string>();
@@ -37,7 +37,7 @@ function unshown(sign: string, text: string, node: TagNode, template: string): P
     rightToLeft.test(sign)
       ? `The sign "${sign}" (${code}) is written from right to left, which these documents cannot show.`
       : `The sign "${sign}" (${code}) is in none of the document's fonts.`,
-    `${template}, line ${node.line} of the filled template, <${node.tag}>: "${text.trim().slice(0, 80)}"`,
+    `${template}, line ${node.line}, <${node.tag}>: "${text.trim().slice(0, 80)}"`,
     'Write it in Latin, Greek or Cyrillic letters.',
   );
 }

@@ -1,8 +1,9 @@
 import Handlebars from 'handlebars';
 import { Problem } from '../problem.ts';
+import { markLines } from './mark-lines.ts';
 
 /**
- * Markup from a template and a view; every value is escaped.
+ * Markup from a template and a view; every value is escaped, and every tag tells its line of the template.
  * @param template Handlebars text; `{{{` is not allowed
  * @param templateName for messages
  * @param partials named pieces of template
@@ -25,7 +26,9 @@ export function fillTemplate(
   const handlebars = Handlebars.create();
   for (const [name, text] of Object.entries(partials)) handlebars.registerPartial(name, text);
   try {
-    return handlebars.compile(template, { strict: true, preventIndent: true })(view);
+    const program = Handlebars.parseWithoutProcessing(template);
+    markLines(program);
+    return handlebars.compile(program, { strict: true, preventIndent: true })(view);
   } catch (error) {
     const message = error instanceof Error ? error.message.split('\n')[0] : String(error);
     const line = /line (\d+)|(\d+):\d+$/i.exec(message ?? '');

@@ -38,8 +38,7 @@ export function layOut(
     placeOf,
     accent: document.attributes.accent ?? '#000000',
     room: height - margin - marginBottom,
-    problem: (what, node, whatToDo) =>
-      new Problem(what, `${template}, line ${node.line} of the filled template`, whatToDo),
+    problem: (what, node, whatToDo) => new Problem(what, `${template}, line ${node.line}`, whatToDo),
   };
   const inner = width - 2 * margin;
   const isFooter = (node: TagNode) => node.tag === 'footer';

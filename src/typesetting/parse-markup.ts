@@ -1,6 +1,7 @@
 import { Parser } from 'htmlparser2';
 import { Problem } from '../problem.ts';
 import { type TagNode, type TreeNode, tagsIn } from './document-tree.ts';
+import { lineAttribute } from './mark-lines.ts';
 import { type AttributeKind, type Content, tagSet, textTags } from './tag-set.ts';
 
 type Open = { tag: string; line: number; attributes: Record<string, string>; children: TreeNode[] };
@@ -20,14 +21,14 @@ export function parseMarkup(markup: string, name: string): TagNode {
   const fail: Fail = (what, line) =>
     new Problem(
       what,
-      `${name}, line ${line} of the filled template`,
+      `${name}, line ${line}`,
       'The tags and attributes that exist are listed in src/typesetting/tag-set.ts.',
     );
   const closesItself = () => markup.slice(parser.endIndex - 1, parser.endIndex + 1) === '/>';
   const parser = new Parser(
     {
-      onopentag: (tag, attributes) => {
-        const line = lineAt(parser.startIndex);
+      onopentag: (tag, { [lineAttribute]: marked, ...attributes }) => {
+        const line = marked === undefined ? lineAt(parser.startIndex) : Number(marked);
         checkAttributes(tag, attributes, line, fail);
         const parent = top();
         if (parent !== root && !mayHold(parent.tag, tag))
@@ -45,7 +46,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
         if (text.trim() !== '' && !mayHoldText(parent.tag))
           throw fail(
             `The text "${text.trim().slice(0, 40)}" may not stand directly inside <${parent.tag || 'nothing'}>.`,
-            lineAt(parser.startIndex),
+            parent === root ? 1 : parent.line,
           );
         parent.children.push({ text });
       },

@@ -74,7 +74,7 @@ const refused: readonly (readonly [string, string, string, string])[] = [
     'a sign no font has',
     page('<p>fitted by 漢</p>'),
     'The sign "漢" (U+6F22) is in none',
-    'line 2 of the filled template, <p>: "fitted by 漢"',
+    'line 2, <p>: "fitted by 漢"',
   ],
   ['a right-to-left sign', page('<p>שלום</p>'), 'is written from right to left', 'line 2'],
   ["a missing sign in a fact's name", page('<facts><fact name="漢">x</fact></facts>'), '(U+6F22)', '<fact>: "漢"'],
