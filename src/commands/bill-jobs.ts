@@ -16,6 +16,7 @@ import type { World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
 import { tellLacking } from './tell-lacking.ts';
 import { tripOfJob } from './trip-of-job.ts';
+import { writeInvoiceCover } from './write-covering-text.ts';
 
 function payerOf(book: OpenBook, job: Job): Payer {
   const id = job.identity.payer;
@@ -86,7 +87,7 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
 }
 
 /**
- * Issues one invoice: number, record, files and ledger entry, all or nothing.
+ * Issues one invoice: number, record, files and ledger entry, all or nothing; and its covering text.
  * A job already billed is left out: whether it is, is looked up while no other process can issue.
  * @param book the open book
  * @param jobs jobs of one payer
@@ -101,6 +102,7 @@ export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: str
     const draft = await draftInvoice(book, unbilled, issued);
     const document = await issueDocument(changing, { draft, van: world.van ?? null });
     tellLacking(document.invoice, world);
+    writeInvoiceCover(book, document.invoice);
     return document;
   });
 }

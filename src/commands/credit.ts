@@ -11,6 +11,7 @@ import type { Call, Command, World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
 import { readLineOptions } from './read-line-options.ts';
 import { tellLacking } from './tell-lacking.ts';
+import { writeInvoiceCover } from './write-covering-text.ts';
 
 const listOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value : []);
 
@@ -105,6 +106,7 @@ export const credit: Command = {
       issueDocument(changing, { draft: draftNow(), van: world.van ?? null }),
     );
     tellLacking(made.invoice, world);
+    writeInvoiceCover(book, made.invoice);
     const amount = writeMoney(made.invoice.totals.dueMinorUnits, made.invoice.currency, book.book.locale);
     world.say(
       world.json

@@ -3,9 +3,10 @@ import type { OpenBook } from '../storage/open-book.ts';
 import type { World } from './command.ts';
 import type { ExaminedJob } from './examine-job.ts';
 import { renderHandover } from './render-handover.ts';
+import { writeHandoverCover } from './write-covering-text.ts';
 
 /**
- * Prints the handover sheet of a job that nothing stops, and notes it in the ledger.
+ * Prints the handover sheet of a job that nothing stops, with its covering text, and notes it in the ledger.
  * @param book the open book
  * @param examined the job with all that follows from it
  * @param world the outside world
@@ -13,6 +14,7 @@ import { renderHandover } from './render-handover.ts';
  */
 export async function handOverJob(book: OpenBook, examined: ExaminedJob, world: World): Promise<string> {
   const { pdf, digest } = await renderHandover(book, examined);
+  writeHandoverCover(book, examined.facts);
   return recordHandedOver(book, {
     job: examined.job,
     digest,

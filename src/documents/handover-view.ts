@@ -99,8 +99,8 @@ function condition(state: Condition | undefined, name: string, { terms, volts }:
   const missing = '–';
   return {
     name,
-    lamps: state === undefined ? missing : state.warningLamps.join(', ') || terms.none,
-    functions: state === undefined ? missing : state.functionsNotWorking.join(', ') || terms.none,
+    lamps: state === undefined ? missing : state.warningLamps.join(', ') || terms.noLamp,
+    functions: state === undefined ? missing : state.functionsNotWorking.join(', ') || terms.noFault,
     rest: state?.restVolts === undefined ? missing : volts(state.restVolts),
     charging: state?.chargingVolts === undefined ? missing : volts(state.chargingVolts),
   };

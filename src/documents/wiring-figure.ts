@@ -7,8 +7,8 @@ import { wrappedLabel } from './wrapped-label.ts';
 import type { Writing } from './writing.ts';
 
 // all of the figure's measures are millimetres from its upper left corner
-const jointX = 58;
-const fuseX = 79;
+const jointX = 62;
+const fuseX = 81;
 const lineHeight = 3.4;
 const headHeight = 6;
 const order = ['supply', 'ignition', 'ground'];
@@ -46,7 +46,7 @@ function rowAt(made: Connection, top: number, job: Job, writing: Writing) {
   const words = wordsOf(made, job, writing);
   const wire = wrappedLabel(words.wire, 27);
   const place = wrappedLabel(words.place, 29);
-  const joint = wrappedLabel(words.joint, 24);
+  const joint = wrappedLabel(words.joint, 18);
   const y = top + Math.max(wire.length * lineHeight + 0.8, joint.length * lineHeight + 2.4);
   const bottom = y + Math.max(7.6, place.length * lineHeight + 1.6);
   const at = (offset: number) => millimetres(y + offset);

@@ -3,7 +3,7 @@ import type { Colour, Sentences } from './sentences.ts';
 const joined = (words: readonly string[], last: string) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 const and = (words: readonly string[]) => joined(words, 'and');
-const article = (name: string) => `${/^[aeiou]/i.test(name) ? 'An' : 'A'} ${name}`;
+const article = (name: string) => `${/^(?:[aeio]|u(?!ni|s)|hour)/i.test(name) ? 'An' : 'A'} ${name}`;
 const colourWords = ({ colour, stripe }: Colour) => (stripe === null ? colour : `${colour} with ${stripe} stripe`);
 const wireWords = ({ colour, stripe }: Colour) =>
   stripe === null ? `the ${colour} wire` : `the ${colour} wire with ${stripe} stripe`;

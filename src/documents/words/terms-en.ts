@@ -25,7 +25,8 @@ export type Terms = {
   readonly units: Readonly<Record<InvoiceLine['unit'] | 'in' | 'mm' | 'h', string>>;
   readonly yes: string;
   readonly no: string;
-  readonly none: string;
+  readonly noLamp: string;
+  readonly noFault: string;
   readonly held: string;
   readonly gaveWay: string;
   readonly notRecorded: string;
@@ -152,7 +153,8 @@ export const termsEn: Terms = {
   commonPractice: 'common practice of the trade',
   yes: 'yes',
   no: 'no',
-  none: 'none',
+  noLamp: 'none',
+  noFault: 'none',
   held: 'held',
   gaveWay: 'gave way',
   notRecorded: 'not recorded',
