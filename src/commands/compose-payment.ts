@@ -4,7 +4,7 @@ import { Problem } from '../problem.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import { readIssued } from '../storage/issued.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { type NewPayment, readPayments } from '../storage/record-payment.ts';
+import { type NewPayment, type RecordedPayment, readPayments } from '../storage/record-payment.ts';
 
 /** A payment as it was asked for. */
 export type PaymentRequest = {
@@ -108,6 +108,25 @@ export function composePayment(book: OpenBook, request: PaymentRequest): NewPaym
   return { ...shared, amountMinorUnits: 0, allocations: [...drawOnCredit(used, overpaid), ...allocations] };
 }
 
+const restOf = (payment: RecordedPayment) =>
+  payment.allocations.reduce((rest, part) => rest - part.amountMinorUnits, payment.amountMinorUnits);
+
+// credit that was used or paid back since would be counted although its money never came
+function refuseUsedUp(found: RecordedPayment, payments: readonly RecordedPayment[]): void {
+  const own = payments.filter((each) => each.payer === found.payer && each.currency === found.currency);
+  const left = own.reduce((sum, each) => sum + restOf(each), 0);
+  if (restOf(found) > Math.max(0, left))
+    throw new Problem(
+      `The credit that ${found.payment} left was used since.`,
+      `${where} --reverse`,
+      `Take back first what used it: ${own
+        .filter((each) => each.sequence > found.sequence && restOf(each) < 0)
+        .map((each) => each.payment)
+        .join(', ')}.`,
+      1,
+    );
+}
+
 /**
  * The entry that takes a payment back which was recorded by mistake.
  * @param book the open book
@@ -128,6 +147,7 @@ export function reversalOf(book: OpenBook, name: string, day: string, because: s
       'Record the payment anew if it was right after all.',
       2,
     );
+  refuseUsedUp(found, payments);
   const { payer, currency, method, reference, amountMinorUnits, allocations } = found;
   const negative = (amount: number) => (amount === 0 ? 0 : -amount);
   return {

@@ -121,6 +121,7 @@ export async function completeIssued(
     mkdirSync(path.dirname(path.join(open.folder, folder)), { recursive: true });
     renameSync(aside, path.join(open.folder, folder));
     flushFolder(path.dirname(path.join(open.folder, folder)));
+    rmSync(path.dirname(aside), { recursive: true, force: true });
   }
   const entered = readLedger(open).some(
     (entry) => (entry.event === 'issued' || entry.event === 'credited') && entry.number === numbered.number,

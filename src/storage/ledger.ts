@@ -17,24 +17,32 @@ export type NewLedgerEntry = Unchained<LedgerEntry>;
 const ledgerFile = (open: OpenBook) => path.join(open.folder, 'ledger.jsonl');
 const readingTurnsMax = 50;
 
+type Chain = { readonly text: string; readonly entries: readonly LedgerEntry[]; readonly previous: string };
+/** What was read and found whole before, by file: a ledger only grows, so the same beginning is not judged again. */
+const judgedBefore = new Map<string, Chain>();
+const nothing: Chain = { text: '', entries: [], previous: firstPrevious };
+
 // what follows the last line end was cut by a stop while it was written: it was never entered
-function wholeLines(open: OpenBook): readonly string[] {
+function wholeText(open: OpenBook): string {
   const file = ledgerFile(open);
-  if (!existsSync(file)) return [];
+  if (!existsSync(file)) return '';
   try {
-    return readFileSync(file, 'utf8').split('\n').slice(0, -1);
+    const text = readFileSync(file, 'utf8');
+    return text.slice(0, text.lastIndexOf('\n') + 1);
   } catch (error) {
     throw fileProblem(error, file);
   }
 }
 
+const linesOf = (text: string): readonly string[] => text.split('\n').slice(0, -1);
+
 // a head that stood still while the lines were read belongs to them
-function linesWithHead(open: OpenBook): { readonly lines: readonly string[]; readonly head: LedgerHead | null } {
+function textWithHead(open: OpenBook): { readonly text: string; readonly head: LedgerHead | null } {
   let head = readHead(open);
   for (let turn = 0; ; turn += 1) {
-    const lines = wholeLines(open);
+    const text = wholeText(open);
     const after = readHead(open);
-    if (after?.last === head?.last || turn === readingTurnsMax) return { lines, head: after };
+    if (after?.last === head?.last || turn === readingTurnsMax) return { text, head: after };
     head = after;
   }
 }
@@ -47,15 +55,19 @@ export function inspectLedger(open: OpenBook): {
   readonly entries: readonly LedgerEntry[];
   readonly broken: readonly Damage[];
 } {
-  const { lines, head } = linesWithHead(open);
-  const entries: LedgerEntry[] = [];
+  const { text, head } = textWithHead(open);
+  const known = judgedBefore.get(ledgerFile(open));
+  const start = known !== undefined && text.startsWith(known.text) ? known : nothing;
+  const entries = [...start.entries];
   const broken: Damage[] = [];
-  let previous = firstPrevious;
-  for (const [index, line] of lines.entries()) {
-    const where = `${ledgerFile(open)}, line ${index + 1}`;
+  let previous = start.previous;
+  let place = start.entries.length;
+  for (const line of linesOf(text.slice(start.text.length))) {
+    place += 1;
+    const where = `${ledgerFile(open)}, line ${place}`;
     try {
       const entry = readRecord(ledgerEntry, parsed(line, where), where);
-      if (entry.previous !== previous || entry.sequence !== index + 1)
+      if (entry.previous !== previous || entry.sequence !== place)
         broken.push({
           where,
           what: 'The chain is broken here: this line or the one before it was altered, added or removed.',
@@ -68,8 +80,10 @@ export function inspectLedger(open: OpenBook): {
     }
     previous = sha256(line);
   }
-  const atHead = broken.length > 0 ? null : headDamage(open, lines, head);
-  return { entries, broken: atHead === null ? broken : [...broken, atHead] };
+  if (broken.length > 0) return { entries, broken };
+  judgedBefore.set(ledgerFile(open), { text, entries, previous });
+  const atHead = headDamage(open, linesOf(text), head);
+  return { entries, broken: atHead === null ? [] : [atHead] };
 }
 
 function parsed(line: string, where: string): unknown {
@@ -107,7 +121,7 @@ export function appendLedger(open: OpenBook, entry: NewLedgerEntry): LedgerEntry
 }
 
 function appendLocked(open: OpenBook, entry: NewLedgerEntry): LedgerEntry {
-  const lines = wholeLines(open);
+  const lines = linesOf(wholeText(open));
   const head = readHead(open);
   const damage = headDamage(open, lines, head);
   if (damage !== null) throw new Problem(damage.what, damage.where, damage.whatToDo, 1);

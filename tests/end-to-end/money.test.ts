@@ -156,6 +156,17 @@ describe('keyout paid', () => {
     expect((await balanceOf('north-lattice'))?.totalMinorUnits).toBe(28_696);
   });
 
+  test('a payment whose credit was used since cannot be taken back before what used it', async () => {
+    const { run } = freshBook();
+    await run('paid', 'INV-0001', '--amount', '300', ...pay);
+    await run('paid', 'INV-0002', '--use-credit');
+    const refused = await run('paid', '--reverse', 'PAY-0001', '--because', 'bounced');
+    expect(refused.exitCode).toBe(1);
+    expect(refused.err).toMatch(/PAY-0002/);
+    expect((await run('paid', '--reverse', 'PAY-0002', '--because', 'bounced')).exitCode).toBe(0);
+    expect((await run('paid', '--reverse', 'PAY-0001', '--because', 'bounced')).exitCode).toBe(0);
+  });
+
   test('a payment recorded by mistake is taken back once, and can then be recorded rightly', async () => {
     const { run, balanceOf, verified } = freshBook();
     await run('paid', 'INV-0001', '--amount', '100', ...pay);
