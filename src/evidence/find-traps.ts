@@ -82,7 +82,9 @@ function low({ point, readings, around }: Seen): Found {
   ];
 }
 
-function dropsInCrank({ point, groups }: Seen): Found {
+function dropsInCrank({ point, groups, conclusion, around }: Seen): Found {
+  const isLamp = conclusion.kind === 'concluded' && conclusion.role === 'lighting';
+  if (!around.cranks || isLamp) return [];
   const live = groups.filter((group) => group.key === 'on' || group.key === 'accessory');
   const falls = groups.some(
     (group) =>
@@ -192,7 +194,7 @@ function tooHigh({ point, readings, around }: Seen): Found {
   const limit = (overVoltageMillivolts * around.system) / 12;
   const supplied = Object.values(around.supply).some((each) => each.millivolts > limit);
   const reading = readings.find(
-    (each) => each.void === null && millivoltsFromVolts(each.reading.volts) > limit,
+    (each) => each.void === null && each.reading.key === 'running' && millivoltsFromVolts(each.reading.volts) > limit,
   )?.reading;
   return reading === undefined || supplied
     ? []

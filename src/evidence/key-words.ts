@@ -23,7 +23,7 @@ const byKey: Readonly<Record<KeyPosition, string>> = {
 const byButton: Readonly<Record<KeyPosition, string>> = {
   ...byKey,
   out: 'with the vehicle asleep',
-  off: 'switched off',
+  off: 'with the vehicle switched off',
   on: 'with the ignition on',
 };
 

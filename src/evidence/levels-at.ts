@@ -38,7 +38,7 @@ export function levelled(point: ProbePoint, around: Surroundings): readonly Leve
     .filter((reading) => !reversed(reading) && reading.taken === 'before')
     .map((reading, _, all) => {
       const levels = levelsOf(reading, around);
-      return { reading, levels, void: voidBecause(reading, levels, all, around) };
+      return { reading, levels, void: voidBecause(reading, levels, all, point, around) };
     });
 }
 
@@ -46,9 +46,13 @@ function voidBecause(
   reading: Reading,
   levels: readonly MeasuredLevel[],
   all: readonly Reading[],
+  point: ProbePoint,
   around: Surroundings,
 ): Levelled['void'] {
   if (reading.isolator === 'open') return 'isolator';
+  // a reading with the isolator known to be closed takes the place of one that does not say
+  const again = all.some((each) => each.key === reading.key && each.isolator === 'closed');
+  if (again && mayBeCutOff(reading, point, around)) return 'isolator';
   if (isOnly(levels, 'negative')) return 'wrong reference';
   if (!isKeyOut(reading.key)) return null;
   const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= retainedPowerSeconds;

@@ -57,9 +57,16 @@ function positionTests(
         result,
         because: results
           .filter((each) => each.result === result && result !== 'not measured')
-          .flatMap((each) => each.group.counted.map((one) => one.reading)),
+          .flatMap((each) => agreeing(each.group)),
       };
     });
+}
+
+/** The readings of a group that show what the group shows: one that was outvoted proves nothing. */
+function agreeing(group: LevelGroup): readonly Reading[] {
+  return group.counted
+    .filter((each) => each.levels.every((level) => group.levels.includes(level)))
+    .map((each) => each.reading);
 }
 
 /** Fails where anything fails, passes where something passes, else was not measured. */

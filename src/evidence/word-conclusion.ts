@@ -6,6 +6,7 @@ import type { Conclusion } from './evidence.ts';
 import { isGroundDrop } from './ground-test.ts';
 import { where, writeWait } from './key-words.ts';
 import { isOnly, levelsOf } from './levels-at.ts';
+import { roleSignatures } from './role-signatures.ts';
 import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 
 /** A conclusion as one sentence a customer's mechanic would accept, with the readings it rests on. */
@@ -29,6 +30,7 @@ function wordOpen(name: string, point: ProbePoint, remaining: readonly WireRole[
     const readings = plain.length === 0 ? '' : `: ${levelsInWords(plain, around)}`;
     return `${name} fits none of the roles looked for${readings}.`;
   }
+  if (left.length === roleSignatures.length) return `${name} is not proven; nothing that was read rules out any role.`;
   if (remaining.length === 1) return `${name} is not proven yet; so far it reads like ${left[0]}.`;
   const dead = remaining.includes('unknown') ? ', or lead nowhere' : '';
   return `${name} is not proven; it could still be ${left.join(' or ')}${dead}.`;
