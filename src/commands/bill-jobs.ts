@@ -42,6 +42,7 @@ async function pricedLines(book: OpenBook, job: Job, payer: Payer) {
     tripJobs,
     rates,
     book: book.book,
+    language: payer.language ?? book.book.language,
     orderOnDay: orderOnDay(job, samePayer, rates),
   });
 }
@@ -82,7 +83,7 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
     payer,
     jobs: priced,
     documentDiscountPercent: rates.documentDiscountPercent,
-    documentDiscountBecause: rates.documentDiscountBecause ?? 'as agreed',
+    documentDiscountBecause: rates.documentDiscountBecause,
   });
 }
 

@@ -11,6 +11,9 @@ function lineView(line: InvoiceLine, writing: Writing) {
     what: line.what,
     hasBecause: line.because !== '',
     because: line.because,
+    hasWithTax: line.includingTax !== undefined,
+    withTax:
+      line.includingTax === undefined ? '' : sentences.withTax(writing.money(line.includingTax.amountMinorUnits)),
     quantity: hours ? hour.format(Number(line.quantity) / 60) : writing.decimal(line.quantity),
     unit: hours ? terms.units.hour : terms.units[line.unit],
     price:
@@ -40,7 +43,15 @@ export function invoiceSections(invoice: IssuedInvoice, writing: Writing) {
     section(
       vehicle.text,
       vehicle.job,
-      [...new Set([vehicle.customer, vehicle.place])].filter((word) => word !== undefined).join(', '),
+      [
+        ...new Set([vehicle.customer, vehicle.place]),
+        // the head has no room for every order of a long invoice: each then stands with its vehicle
+        invoice.purchaseOrder === undefined && vehicle.purchaseOrder !== undefined
+          ? `${labels.purchaseOrder} ${vehicle.purchaseOrder}`
+          : undefined,
+      ]
+        .filter((word) => word !== undefined)
+        .join(', '),
       invoice.lines.filter((line) => line.job === vehicle.job),
     ),
   );

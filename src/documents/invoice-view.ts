@@ -104,6 +104,8 @@ function sums(invoice: IssuedInvoice, writing: Writing) {
         .join(', '),
     })),
     total: money(totals.grossMinorUnits),
+    hasRounding: (totals.roundingMinorUnits ?? 0) !== 0,
+    rounding: money(totals.roundingMinorUnits ?? 0),
     hasPaid: totals.paidMinorUnits !== 0,
     paid: money(-totals.paidMinorUnits),
     taxNotes: reasons.map((group) => ({ text: `${group.name}: ${group.reason ?? ''}` })),

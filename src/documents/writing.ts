@@ -1,3 +1,4 @@
+import { documentLocale } from '../quantities/document-locale.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
@@ -29,15 +30,6 @@ export type Writing = Words & {
   readonly unitPrice: (minorUnits: string) => string;
   readonly country: (code: string) => string;
 };
-
-/**
- * The locale a document is written in: the book's own where it has the document's language, else that language as it
- * is written in the book's country.
- */
-export function documentLocale(locale: string, language: Language): string {
-  const [own, country] = locale.split('-');
-  return own === language ? locale : country === undefined ? language : `${language}-${country}`;
-}
 
 const minus = (text: string) => text.replace('-', '−');
 

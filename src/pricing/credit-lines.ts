@@ -3,6 +3,7 @@ import { decimalText, lineAmountMinorUnits, millionths } from '../quantities/dec
 import { divideRounded } from '../quantities/divide-rounded.ts';
 import { priceForAmount } from '../quantities/price-for-amount.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
+import { pricingWords } from './words/pricing-words.ts';
 
 /** One line to credit: all that is left of it, some of its quantity, or an amount without tax, in whole minor units. */
 export type LineToCredit = {
@@ -44,14 +45,15 @@ function upTo(line: InvoiceLine, quantity: bigint): { readonly gross: number; re
 
 function written(
   line: InvoiceLine,
-  invoice: string,
+  invoice: IssuedInvoice,
   netMinorUnits: number,
   quantity: bigint,
   discount: number,
 ): CreditedLine {
   const text = decimalText(quantity);
+  const { creditOf } = pricingWords(invoice.language);
   const { includingTax: _whole, ...own } = line;
-  const shared = { ...own, netMinorUnits, because: `line ${line.number} of ${invoice}` };
+  const shared = { ...own, netMinorUnits, because: creditOf(line.number, invoice.number, false) };
   const amount = lineAmountMinorUnits(text, line.unitPriceMinorUnits, line.baseQuantity);
   if (quantity !== 0n && amount - discount === netMinorUnits)
     return { of: line.number, quantity: text, line: { ...shared, quantity: text, discountMinorUnits: discount } };
@@ -64,7 +66,7 @@ function written(
     quantity: text,
     line: {
       ...plain,
-      because: `part of ${plain.because}`,
+      because: creditOf(line.number, invoice.number, true),
       quantity: netMinorUnits < 0 ? '-1' : '1',
       unit: 'each',
       unitPriceMinorUnits: String(Math.abs(netMinorUnits)),
@@ -93,7 +95,7 @@ function byAmount(invoice: IssuedInvoice, line: InvoiceLine, amount: number, lef
   const net = line.netMinorUnits < 0 ? -amount : amount;
   if (amount > Math.abs(left) || Math.sign(left) !== Math.sign(net))
     throw tooMuch(invoice, line, `${Math.abs(left)} minor units of ${invoice.currency}`);
-  return written(line, invoice.number, net, 0n, 0);
+  return written(line, invoice, net, 0n, 0);
 }
 
 function byQuantity(invoice: IssuedInvoice, line: InvoiceLine, text: string, before: Credited): CreditedLine {
@@ -115,14 +117,14 @@ function byQuantity(invoice: IssuedInvoice, line: InvoiceLine, text: string, bef
   const net = to.gross - from.gross - discount;
   const left = line.netMinorUnits - before.netMinorUnits;
   if (Math.abs(net) > Math.abs(left)) throw tooMuch(invoice, line, `${Math.abs(left)} minor units`);
-  return written(line, invoice.number, net, signed, discount);
+  return written(line, invoice, net, signed, discount);
 }
 
 function rest(invoice: IssuedInvoice, line: InvoiceLine, before: Credited): CreditedLine {
   if (before.times === 0) return { of: line.number, quantity: line.quantity, line };
   const quantity = millionths(line.quantity) - before.quantity;
   const discount = line.discountMinorUnits - upTo(line, before.quantity).discount;
-  return written(line, invoice.number, line.netMinorUnits - before.netMinorUnits, quantity, discount);
+  return written(line, invoice, line.netMinorUnits - before.netMinorUnits, quantity, discount);
 }
 
 /**

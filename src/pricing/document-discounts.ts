@@ -3,6 +3,7 @@ import { millionths, percentOfMinorUnits } from '../quantities/decimal.ts';
 import { shareOut } from '../quantities/share-out.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
+import type { Setting } from './setting.ts';
 
 type Allowance = IssuedInvoice['allowances'][number];
 
@@ -50,6 +51,7 @@ function percentOn(job: Job): string {
  * @param jobs its jobs
  * @param percent the payer's discount, decimal text
  * @param because why
+ * @param setting in which words
  * @throws Problem when a job's discount is not between 0 and 100 percent
  */
 export function documentDiscounts(
@@ -57,6 +59,7 @@ export function documentDiscounts(
   jobs: readonly Job[],
   percent: string,
   because: string,
+  { words, decimal }: Setting,
 ): IssuedInvoice['allowances'] {
   const ofJobs = jobs.flatMap((job) => {
     const own = percentOn(job);
@@ -65,8 +68,8 @@ export function documentDiscounts(
       lines.filter((line) => line.job === job.id),
       [],
     );
-    return overCodes(bases, own, `${own} % off ${job.id}: ${job.discountBecause ?? 'as agreed'}`);
+    return overCodes(bases, own, words.offJob(decimal(own), job.id, job.discountBecause ?? words.asAgreed));
   });
   if (millionths(percent) === 0n) return ofJobs;
-  return [...ofJobs, ...overCodes(basesOf(lines, ofJobs), percent, `${percent} % off: ${because}`)];
+  return [...ofJobs, ...overCodes(basesOf(lines, ofJobs), percent, words.off(decimal(percent), because))];
 }

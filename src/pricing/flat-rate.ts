@@ -2,6 +2,7 @@ import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { narrowness, validOn } from './effective-rates.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Setting } from './setting.ts';
 import { writeMinutes } from './work-minutes.ts';
 
 type FlatRate = RateCard['flatRates'][number];
@@ -40,20 +41,27 @@ export function orderOnDay(job: Job, sameDay: readonly Job[], rates: RateCard): 
 /**
  * The line of a flat rate, at the price of its tier.
  * @param rate the flat rate
- * @param visit what the visit is called
+ * @param visit the kind of visit
  * @param order the job's place among those of the day with the same flat rate
+ * @param setting in which words
  */
-export function flatLine(rate: FlatRate, visit: string, order: number): PricedLine {
+export function flatLine(
+  rate: FlatRate,
+  visit: Job['identity']['visit'],
+  order: number,
+  { words }: Setting,
+): PricedLine {
   const tier = rate.tiers
     .filter((each) => each.fromQuantity <= order)
     .sort((one, other) => one.fromQuantity - other.fromQuantity)
     .at(-1);
-  const where = [rate.class, rate.device].filter((word) => word !== undefined).join(', ');
+  const meant = [rate.class === undefined ? undefined : words.classes[rate.class], rate.device];
   const because = [
-    `flat rate${where === '' ? '' : ` for ${where}`}`,
-    `${writeMinutes(rate.includedMinutes)} included`,
-    ...(tier === undefined ? [] : [`price from vehicle ${tier.fromQuantity} of the day on`]),
+    words.flatRate(meant.filter((word) => word !== undefined).join(', ')),
+    ...(rate.includedMinutes === 0 ? [] : [words.included(writeMinutes(rate.includedMinutes))]),
+    ...(tier === undefined ? [] : [words.fromVehicle(tier.fromQuantity)]),
   ].join('; ');
-  const what = `${visit[0]?.toUpperCase()}${visit.slice(1)}`;
+  const name = visit === undefined ? words.job : words.visits[visit];
+  const what = `${name[0]?.toUpperCase()}${name.slice(1)}`;
   return oneOf('flat rate', what, tier?.priceMinorUnits ?? rate.priceMinorUnits, because);
 }

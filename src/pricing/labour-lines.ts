@@ -4,9 +4,9 @@ import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { validOn } from './effective-rates.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Setting } from './setting.ts';
 import { workMinutes, writeMinutes } from './work-minutes.ts';
 
-type Step = { readonly stepMinutes: number; readonly rounding: 'up' | 'nearest' };
 type Stretch = { readonly what: string; readonly minutes: number; readonly because: string };
 
 function byTheHour(
@@ -23,22 +23,18 @@ function byTheHour(
   };
 }
 
-function ruleOf({ stepMinutes, rounding }: Step): string {
-  return rounding === 'up' ? `rounded up to ${stepMinutes} min` : `rounded to the nearest ${stepMinutes} min`;
-}
-
-function stretchesOf(job: Job, includedMinutes: number | null, timeZone: string): readonly Stretch[] {
+function stretchesOf(job: Job, includedMinutes: number | null, { timeZone, words }: Setting): readonly Stretch[] {
   const extras = (job.labour?.hourlyExtras ?? []).filter((extra) => extra.minutes > 0);
   const extraMinutes = extras.reduce((sum, extra) => sum + extra.minutes, 0);
   const worked = Math.max(0, workMinutes(job, timeZone) - extraMinutes);
   const beyond = worked - (includedMinutes ?? 0);
   const main =
     includedMinutes === null
-      ? { what: 'Labour', minutes: beyond, because: `${writeMinutes(worked)} worked` }
+      ? { what: words.labour, minutes: beyond, because: words.worked(writeMinutes(worked)) }
       : {
-          what: 'Labour beyond the flat rate',
+          what: words.labourBeyond,
           minutes: beyond,
-          because: `${writeMinutes(worked)} worked less ${writeMinutes(includedMinutes)} included = ${writeMinutes(beyond)}`,
+          because: words.workedLess(writeMinutes(worked), writeMinutes(includedMinutes), writeMinutes(beyond)),
         };
   return [
     ...(beyond > 0 ? [main] : []),
@@ -52,16 +48,16 @@ function stretchesOf(job: Job, includedMinutes: number | null, timeZone: string)
  * @param job the job
  * @param rates the rate card that counts
  * @param includedMinutes minutes the flat rate includes, or null when none applies (then all work is by the hour)
- * @param timeZone the business's time zone
+ * @param setting the business's time zone, and in which words
  * @throws Problem when there is hourly work and no hourly price is valid on the day, or the times are impossible
  */
 export function labourLines(
   job: Job,
   rates: RateCard,
   includedMinutes: number | null,
-  timeZone: string,
+  setting: Setting,
 ): readonly PricedLine[] {
-  const stretches = stretchesOf(job, includedMinutes, timeZone);
+  const stretches = stretchesOf(job, includedMinutes, setting);
   const hourly = validOn(rates.hourly, job.day);
   if (hourly === null) {
     throw new Problem(
@@ -70,7 +66,8 @@ export function labourLines(
       'Add one whose dates include that day.',
     );
   }
-  const rule = ruleOf(hourly);
+  const { words } = setting;
+  const rule = words.rounded(hourly.stepMinutes, hourly.rounding);
   const charged = stretches
     .map((each) => ({ ...each, charged: roundMinutes(each.minutes, hourly.stepMinutes, hourly.rounding) }))
     .filter((each) => each.charged > 0 || hourly.minimumMinutes > 0);
@@ -81,7 +78,7 @@ export function labourLines(
         ? {
             ...each,
             charged: each.charged + missing,
-            because: `${each.because}, ${rule}; at least ${writeMinutes(hourly.minimumMinutes)} a visit`,
+            because: `${each.because}, ${rule}; ${words.atLeast(writeMinutes(hourly.minimumMinutes))}`,
           }
         : { ...each, because: `${each.because}, ${rule}` },
     )
@@ -93,15 +90,16 @@ export function labourLines(
  * Waiting beyond the free minutes; where the rate card says nothing of waiting, none is charged.
  * @param job the job
  * @param rates the rate card that counts
+ * @param setting in which words
  */
-export function waitingLines(job: Job, rates: RateCard): readonly PricedLine[] {
+export function waitingLines(job: Job, rates: RateCard, { words }: Setting): readonly PricedLine[] {
   const waited = job.labour?.waitingMinutes ?? 0;
   const rate = validOn(rates.waiting, job.day);
   const price = rate?.priceMinorUnits ?? validOn(rates.hourly, job.day)?.priceMinorUnits;
   if (rate === null || price === undefined || waited <= rate.freeMinutes) return [];
   const minutes = roundMinutes(waited - rate.freeMinutes, rate.stepMinutes, rate.rounding);
   if (minutes === 0) return [];
-  const reason = job.labour?.waitingBecause === undefined ? '' : ` (${job.labour.waitingBecause})`;
-  const because = `${writeMinutes(waited)} waited${reason} less ${writeMinutes(rate.freeMinutes)} free, ${ruleOf(rate)}`;
-  return [byTheHour('waiting', 'Waiting', minutes, price, because)];
+  const counted = words.waited(writeMinutes(waited), job.labour?.waitingBecause ?? '', writeMinutes(rate.freeMinutes));
+  const because = `${counted}, ${words.rounded(rate.stepMinutes, rate.rounding)}`;
+  return [byTheHour('waiting', words.waiting, minutes, price, because)];
 }

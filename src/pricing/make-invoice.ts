@@ -10,6 +10,7 @@ import { documentDiscounts } from './document-discounts.ts';
 import { buyerOf, given, sellerOf, vehicleText } from './invoice-parties.ts';
 import { netOfTax } from './net-of-tax.ts';
 import type { PricedLine } from './priced-line.ts';
+import { settingOf } from './setting.ts';
 import { collectCodes, taxCodeOf } from './tax-codes.ts';
 
 export type InvoiceInput = {
@@ -19,7 +20,8 @@ export type InvoiceInput = {
   readonly payer: Payer;
   readonly jobs: readonly { readonly job: Job; readonly lines: readonly PricedLine[] }[];
   readonly documentDiscountPercent: string;
-  readonly documentDiscountBecause: string;
+  /** absent: as agreed */
+  readonly documentDiscountBecause?: string | undefined;
 };
 
 type Charged = Pick<IssuedInvoice, 'lines' | 'allowances' | 'taxes' | 'totals'>;
@@ -41,6 +43,7 @@ function grossOrNetLines(input: InvoiceInput, add: (code: TaxCode) => string): r
 
 function charge(input: InvoiceInput): Charged {
   const jobs = input.jobs.map(({ job }) => job);
+  const setting = settingOf(input.book, input.payer.language ?? input.book.language);
   const codes = collectCodes();
   const lines = grossOrNetLines(input, codes.add);
   if (lines.length === 0)
@@ -49,7 +52,13 @@ function charge(input: InvoiceInput): Charged {
       'rates.json',
       'Add a price for this kind of visit (0 if it is free), or leave the job unbilled.',
     );
-  const discounts = documentDiscounts(lines, jobs, input.documentDiscountPercent, input.documentDiscountBecause);
+  const discounts = documentDiscounts(
+    lines,
+    jobs,
+    input.documentDiscountPercent,
+    input.documentDiscountBecause ?? setting.words.asAgreed,
+    setting,
+  );
   const paid = jobs.reduce((sum, job) => sum + (job.depositMinorUnits ?? 0), 0);
   if (!includesTax(input.book))
     return { lines: [...lines], allowances: discounts, ...computeTotals(lines, discounts, codes.all(), paid) };

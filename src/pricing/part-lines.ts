@@ -5,22 +5,28 @@ import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { validOn } from './effective-rates.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Setting } from './setting.ts';
 
-function atCost(costMinorUnits: number, markUpPercent: string): { readonly price: string; readonly because: string } {
+function atCost(
+  costMinorUnits: number,
+  markUpPercent: string,
+  { words, decimal }: Setting,
+): { readonly price: string; readonly because: string } {
   const percent = millionths(markUpPercent);
-  if (percent === 0n) return { price: String(costMinorUnits), because: 'at cost' };
+  if (percent === 0n) return { price: String(costMinorUnits), because: words.atCost };
   // the price keeps its fractions of a cent: rounding belongs to the line, or a hundred pieces would be a cent off each
   const price = divideRounded(BigInt(costMinorUnits) * (100n * decimalScale + percent), 100n);
-  return { price: decimalText(price), because: `cost plus ${decimalText(percent)} % mark-up` };
+  return { price: decimalText(price), because: words.costPlus(decimal(decimalText(percent))) };
 }
 
 /**
  * Parts used: at the price in the rate card, or at cost with the mark-up.
  * @param job the job
  * @param rates the rate card that counts
+ * @param setting in which words
  * @throws Problem naming the part that the rate card lacks, or that has neither a price there nor a cost on the job
  */
-export function partLines(job: Job, rates: RateCard): readonly PricedLine[] {
+export function partLines(job: Job, rates: RateCard, setting: Setting): readonly PricedLine[] {
   return (job.parts ?? []).map((part, place) => {
     const where = `${job.id}, parts[${place + 1}]`;
     const listed =
@@ -33,7 +39,7 @@ export function partLines(job: Job, rates: RateCard): readonly PricedLine[] {
     const unit = part.unit;
     if (listed !== null)
       return {
-        ...oneOf('parts', part.what, listed.priceMinorUnits, 'price in the rate card', part.quantity),
+        ...oneOf('parts', part.what, listed.priceMinorUnits, setting.words.listPrice, part.quantity),
         unit,
       };
     if (part.unitCostMinorUnits === undefined)
@@ -44,7 +50,7 @@ export function partLines(job: Job, rates: RateCard): readonly PricedLine[] {
         part.part === undefined ? `${where}.unitCostMinorUnits` : `${where}.part`,
         'Add it to rates.json, or give what one cost on the job (0 if it was free).',
       );
-    const { price, because } = atCost(part.unitCostMinorUnits, rates.partsMarkUpPercent);
+    const { price, because } = atCost(part.unitCostMinorUnits, rates.partsMarkUpPercent, setting);
     return { ...oneOf('parts', part.what, price, because, part.quantity), unit };
   });
 }

@@ -9,6 +9,7 @@ import { flatLine, flatRateOf } from './flat-rate.ts';
 import { labourLines, waitingLines } from './labour-lines.ts';
 import { partLines } from './part-lines.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import { type Setting, settingOf } from './setting.ts';
 import { surchargeLines } from './surcharge-lines.ts';
 import { travelLines } from './travel-lines.ts';
 
@@ -19,6 +20,8 @@ export type PricingInput = {
   readonly tripJobs: readonly Job[];
   readonly rates: RateCard;
   readonly book: Book;
+  /** the invoice's language; absent: the business's own */
+  readonly language?: Book['language'];
   /** 1 for the first job of the same flat rate on that day */
   readonly orderOnDay: number;
 };
@@ -30,37 +33,38 @@ export type PricingInput = {
  */
 export function priceJob(input: PricingInput): readonly PricedLine[] {
   const { job, trip, tripJobs, rates, book } = input;
-  const work = job.identity.visit === 'wasted visit' ? wastedLines(job, rates) : flatAndLabour(input);
+  const setting = settingOf(book, input.language ?? book.language);
+  const work = job.identity.visit === 'wasted visit' ? wastedLines(job, rates, setting) : flatAndLabour(input, setting);
   const lines = [
     ...work,
     ...surchargeLines(
       job,
       work.filter((line) => line.kind !== 'wasted visit'),
       rates,
-      book,
+      setting,
     ),
-    ...extraLines(job, rates),
-    ...callOutLines(job, rates),
-    ...waitingLines(job, rates),
-    ...partLines(job, rates),
-    ...(trip === null ? [] : travelLines(job, trip, tripJobs, rates, book.timeZone)),
+    ...extraLines(job, rates, setting),
+    ...callOutLines(job, rates, setting),
+    ...waitingLines(job, rates, setting),
+    ...partLines(job, rates, setting),
+    ...(trip === null ? [] : travelLines(job, trip, tripJobs, rates, setting)),
   ];
-  return lines.map((line) => discounted(line, job, rates));
+  return lines.map((line) => discounted(line, job, rates, setting));
 }
 
-function wastedLines(job: Job, rates: RateCard): readonly PricedLine[] {
+function wastedLines(job: Job, rates: RateCard, { words }: Setting): readonly PricedLine[] {
   const rate = validOn(rates.wastedVisit, job.day);
-  const because = job.identity.wastedBecause ?? 'the vehicle could not be worked on';
+  const because = job.identity.wastedBecause ?? words.notWorkedOn;
   return rate === null || rate.priceMinorUnits === 0
     ? []
-    : [oneOf('wasted visit', 'Wasted visit', rate.priceMinorUnits, because)];
+    : [oneOf('wasted visit', words.wastedVisit, rate.priceMinorUnits, because)];
 }
 
-function flatAndLabour({ job, rates, book, orderOnDay }: PricingInput): readonly PricedLine[] {
+function flatAndLabour({ job, rates, orderOnDay }: PricingInput, setting: Setting): readonly PricedLine[] {
   const rate = flatRateOf(job, rates);
-  if (rate === null) return labourLines(job, rates, null, book.timeZone);
+  if (rate === null) return labourLines(job, rates, null, setting);
   const included = rate.includedMinutes + extraMinutesIncluded(job, rates);
-  return [flatLine(rate, job.identity.visit ?? 'job', orderOnDay), ...labourLines(job, rates, included, book.timeZone)];
+  return [flatLine(rate, job.identity.visit, orderOnDay, setting), ...labourLines(job, rates, included, setting)];
 }
 
 function extraRate(id: string, job: Job, rates: RateCard): RateCard['extras'][number] | null {
@@ -78,7 +82,7 @@ function extraMinutesIncluded(job: Job, rates: RateCard): number {
   );
 }
 
-function extraLines(job: Job, rates: RateCard): readonly PricedLine[] {
+function extraLines(job: Job, rates: RateCard, { words }: Setting): readonly PricedLine[] {
   return (job.labour?.extras ?? []).map(({ extra, quantity }, place) => {
     const rate = extraRate(extra, job, rates);
     if (rate === null)
@@ -87,22 +91,22 @@ function extraLines(job: Job, rates: RateCard): readonly PricedLine[] {
         `${job.id}, labour.extras[${place + 1}].extra`,
         'Add it to rates.json, or take it off the job.',
       );
-    return oneOf('extra', rate.name, rate.priceMinorUnits, 'fitted as agreed in the rate card', String(quantity));
+    return oneOf('extra', rate.name, rate.priceMinorUnits, words.fitted, String(quantity));
   });
 }
 
-function callOutLines(job: Job, rates: RateCard): readonly PricedLine[] {
+function callOutLines(job: Job, rates: RateCard, { words }: Setting): readonly PricedLine[] {
   const visit = job.identity.visit;
   const rate = validOn(
     rates.callOut.filter((each) => visit !== undefined && each.visits.includes(visit)),
     job.day,
   );
-  return rate === null || rate.priceMinorUnits === 0
+  return rate === null || rate.priceMinorUnits === 0 || visit === undefined
     ? []
-    : [oneOf('call-out', 'Call-out', rate.priceMinorUnits, `for a ${visit}`)];
+    : [oneOf('call-out', words.callOut, rate.priceMinorUnits, words.callOutFor(words.visits[visit]))];
 }
 
-function discounted(line: PricedLine, job: Job, rates: RateCard): PricedLine {
+function discounted(line: PricedLine, job: Job, rates: RateCard, { words, decimal }: Setting): PricedLine {
   const rate = validOn(
     rates.lineDiscounts.filter((each) => each.kind === line.kind),
     job.day,
@@ -112,5 +116,5 @@ function discounted(line: PricedLine, job: Job, rates: RateCard): PricedLine {
   const discountMinorUnits = percentOfMinorUnits(amount, rate.percent);
   return discountMinorUnits === 0
     ? line
-    : { ...line, discountMinorUnits, discountBecause: `${rate.percent} % off: ${rate.because}` };
+    : { ...line, discountMinorUnits, discountBecause: words.off(decimal(rate.percent), rate.because) };
 }

@@ -1,12 +1,11 @@
 import { decimalScale, decimalText, lineAmountMinorUnits, millionths } from '../quantities/decimal.ts';
 import { divideRounded } from '../quantities/divide-rounded.ts';
-import { writeMoney } from '../quantities/write-money.ts';
-import type { Book } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { classifyDay, classifyMinutes, type Stretch } from './classify-minutes.ts';
 import { validOn } from './effective-rates.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Setting } from './setting.ts';
 import { workSpan, writeMinutes } from './work-minutes.ts';
 
 type Surcharge = RateCard['surcharges'][number];
@@ -26,11 +25,10 @@ function stretchesOf(job: Job, rates: RateCard, timeZone: string): readonly Stre
     : classifyMinutes(span, rates, timeZone);
 }
 
-function saidOf(when: Surcharge['when'], rates: RateCard, job: Job): string {
-  if (when === 'out of hours') return `outside ${rates.ordinaryHours.start} to ${rates.ordinaryHours.end}`;
-  if (when === 'weekend') return 'on a weekend';
-  const name = rates.holidays.find((each) => each.day === job.day)?.name;
-  return name === undefined ? 'on a holiday' : `on a holiday (${name})`;
+function saidOf(when: Surcharge['when'], rates: RateCard, job: Job, { words }: Setting): string {
+  if (when === 'out of hours') return words.outside(rates.ordinaryHours.start, rates.ordinaryHours.end);
+  if (when === 'weekend') return words.onWeekend;
+  return words.onHoliday(rates.holidays.find((each) => each.day === job.day)?.name ?? '');
 }
 
 /**
@@ -42,13 +40,13 @@ function saidOf(when: Surcharge['when'], rates: RateCard, job: Job): string {
  * @param job the job
  * @param work its lines of the kinds flat rate and labour
  * @param rates the rate card that counts
- * @param book currency, locale and time zone of the business
+ * @param setting the business's time zone, and in which words
  */
 export function surchargeLines(
   job: Job,
   work: readonly PricedLine[],
   rates: RateCard,
-  book: Book,
+  setting: Setting,
 ): readonly PricedLine[] {
   const valid = occasions.flatMap((when) => {
     const found = validOn(
@@ -62,7 +60,7 @@ export function surchargeLines(
     (sum, line) => sum + lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits, line.baseQuantity),
     0,
   );
-  const stretches = stretchesOf(job, rates, book.timeZone);
+  const stretches = stretchesOf(job, rates, setting.timeZone);
   const all = stretches.reduce((sum, each) => sum + each.minutes, 0);
   const minutes = new Map<Surcharge, number>();
   for (const stretch of stretches) {
@@ -83,8 +81,11 @@ export function surchargeLines(
       ),
     );
     if (amount === 0) return [];
-    const share = timed ? `${writeMinutes(within)} of ${writeMinutes(all)} ` : 'the whole visit ';
-    const because = `${share}${saidOf(each.when, rates, job)}: ${decimalText(millionths(each.percent))} % of ${within === all ? '' : 'that share of '}${writeMoney(base, book.currency, book.locale)}`;
+    const { words, money, decimal } = setting;
+    const share = timed ? words.timeOf(writeMinutes(within), writeMinutes(all)) : words.wholeVisit;
+    const occasion = saidOf(each.when, rates, job, setting);
+    const percent = decimal(decimalText(millionths(each.percent)));
+    const because = words.surcharge(share, occasion, percent, money(base), within === all);
     return [oneOf('surcharge', each.name, amount, because)];
   });
 }

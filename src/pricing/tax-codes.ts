@@ -4,16 +4,7 @@ import type { Book, LineKind, TaxCode } from '../records/book.ts';
 import type { Payer } from '../records/payer.ts';
 import { combinedRate } from './compute-totals.ts';
 import { validOn } from './effective-rates.ts';
-
-// what a category means by itself, printed where the book gives no words for it (EN 16931-1, BR-AE-10, BR-IC-10, BR-G-10, BR-O-10)
-const ownReasons: Readonly<Partial<Record<TaxCode['category'], string>>> = {
-  AE: 'Reverse charge',
-  K: 'Intra-community supply',
-  G: 'Export outside the EU',
-  O: 'Outside the scope of tax',
-};
-
-const untaxed: TaxCode = { id: 'untaxed', name: 'No tax', category: 'O', jurisdictions: [] };
+import { type PricingWords, pricingWords } from './words/pricing-words.ts';
 
 function named(id: string | undefined, book: Book, day: string): TaxCode | null {
   return validOn(
@@ -22,7 +13,8 @@ function named(id: string | undefined, book: Book, day: string): TaxCode | null 
   );
 }
 
-function withReason(code: TaxCode): TaxCode {
+// where the book gives no words for AE, K, G and O, what the category means by itself (EN 16931-1, BR-AE-10, BR-IC-10, BR-G-10, BR-O-10)
+function withReason(code: TaxCode, words: PricingWords): TaxCode {
   const where = `book.json, tax.codes "${code.id}"`;
   const rate = code.jurisdictions.reduce((sum, each) => sum + millionths(each.ratePercent), 0n);
   if (code.category !== 'S' && rate !== 0n)
@@ -32,7 +24,7 @@ function withReason(code: TaxCode): TaxCode {
       'Use category S, or take its rates away.',
     );
   if (code.category === 'S' || code.category === 'Z') return code;
-  const reason = code.reason ?? ownReasons[code.category];
+  const reason = code.reason ?? words.taxReasons[code.category];
   if (reason === undefined)
     throw new Problem(
       `The tax code "${code.id}" is exempt (category ${code.category}) and says no reason, which an invoice must print.`,
@@ -42,8 +34,8 @@ function withReason(code: TaxCode): TaxCode {
   return { ...code, reason };
 }
 
-function certified(code: TaxCode, certificate: string): TaxCode {
-  const words = `Exemption certificate ${certificate}`;
+function certified(code: TaxCode, certificate: string, { certificate: say }: PricingWords): TaxCode {
+  const words = say(certificate);
   const reason = code.reason ?? '';
   if (reason.includes(certificate)) return code;
   const both = `${reason.slice(0, 198 - words.length)}; ${words}`;
@@ -63,10 +55,12 @@ function certified(code: TaxCode, certificate: string): TaxCode {
  */
 export function taxCodeOf(kind: LineKind, book: Book, payer: Payer, day: string): TaxCode {
   const { tax } = book;
+  const words = pricingWords(payer.language ?? book.language);
   const id = payer.taxCode ?? tax.lines[kind] ?? tax.lines.default;
   if (tax.regime === 'none') {
     const code = named(id, book, day);
-    return withReason(code?.category === 'O' || code?.category === 'E' ? code : untaxed);
+    if (code?.category === 'O' || code?.category === 'E') return withReason(code, words);
+    return withReason({ id: 'untaxed', name: words.noTax, category: 'O', jurisdictions: [] }, words);
   }
   const code = named(id, book, day);
   if (code === null)
@@ -88,12 +82,13 @@ export function taxCodeOf(kind: LineKind, book: Book, payer: Payer, day: string)
       'Add the identifier with its country prefix, or another tax code for this payer.',
     );
   const certificate = payer.exemptionCertificate;
-  if (tax.regime !== 'sales tax' || certificate === undefined) return withReason(code);
-  if (code.category === 'E') return certified(code, certificate);
-  if (code.category !== 'S' || payer.taxCode !== undefined) return withReason(code);
+  if (tax.regime !== 'sales tax' || certificate === undefined) return withReason(code, words);
+  if (code.category === 'E') return certified(code, certificate, words);
+  if (code.category !== 'S' || payer.taxCode !== undefined) return withReason(code, words);
   return certified(
-    { id: `${code.id.slice(0, 56)}-exempt`, name: 'Exempt from sales tax', category: 'E', jurisdictions: [] },
+    { id: `${code.id.slice(0, 56)}-exempt`, name: words.exempt, category: 'E', jurisdictions: [] },
     certificate,
+    words,
   );
 }
 

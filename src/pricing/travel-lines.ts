@@ -7,6 +7,7 @@ import type { RateCard } from '../records/rate-card.ts';
 import type { Trip } from '../records/trip.ts';
 import { validOn } from './effective-rates.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Setting } from './setting.ts';
 import { workMinutes, workSpan, writeMinutes } from './work-minutes.ts';
 
 function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readonly bigint[] {
@@ -34,14 +35,24 @@ function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readon
   });
 }
 
+// this job's part of the whole, in the measure that the trip is shared by
+function shareText(trip: Trip, weights: readonly bigint[], place: number, { words, decimal }: Setting): string {
+  if (trip.shareBy === 'equally') return '';
+  const own = weights[place] ?? 0n;
+  const all = weights.reduce((sum, each) => sum + each, 0n);
+  return trip.shareBy === 'time'
+    ? words.timeOf(writeMinutes(Number(own)), writeMinutes(Number(all)))
+    : words.timeOf(decimal(decimalText(own)), `${decimal(decimalText(all))} ${trip.unit}`);
+}
+
 /**
  * A job's share of its trip: distance beyond the free distance, time on the road, tolls and parking.
- * Shares are largest remainders, so the shares of all jobs of the trip sum exactly to what it cost.
+ * Shares are largest remainders, so the shares of all jobs of the trip sum exactly to what it cost at these rates.
  * @param job the job
  * @param trip the trip
  * @param tripJobs all jobs of the trip
  * @param rates the rate card that counts
- * @param timeZone the business's time zone
+ * @param setting the business's time zone, and in which words
  * @throws Problem when the trip is in another unit than the rate, or a job lacks what the trip is shared by
  */
 export function travelLines(
@@ -49,23 +60,22 @@ export function travelLines(
   trip: Trip,
   tripJobs: readonly Job[],
   rates: RateCard,
-  timeZone: string,
+  setting: Setting,
 ): readonly PricedLine[] {
+  const { words, money, price, decimal } = setting;
   const rate = validOn(rates.travel, trip.day);
   const place = trip.jobs.findIndex((each) => each.job === job.id);
   if (place < 0) return [];
-  const shares = weights(trip, tripJobs, timeZone);
-  const share = (total: number) => shareOut(total, shares)[place] ?? 0;
+  const shares = weights(trip, tripJobs, setting.timeZone);
   const shared =
-    trip.jobs.length === 1
-      ? ''
-      : `, shared ${trip.shareBy === 'equally' ? 'equally' : `by ${trip.shareBy}`} over ${trip.jobs.length} vehicles`;
+    trip.jobs.length === 1 ? '' : words.shared(trip.shareBy, trip.jobs.length, shareText(trip, shares, place, setting));
   const line = (kind: PricedLine['kind'], what: string, total: number, because: string): readonly PricedLine[] => {
-    const amount = share(total);
-    return amount === 0 ? [] : [oneOf(kind, what, amount, because)];
+    const amount = shareOut(total, shares)[place] ?? 0;
+    return amount === 0 ? [] : [oneOf(kind, what, amount, `${because}${shared}`)];
   };
-  const extras = trip.tollsMinorUnits + trip.parkingMinorUnits;
-  if (rate === null) return line('tolls and parking', 'Tolls and parking', extras, `at cost${shared}`);
+  const tolls = trip.tollsMinorUnits + trip.parkingMinorUnits;
+  const tollLines = line('tolls and parking', words.tollsAndParking, tolls, words.tolls(money(tolls)));
+  if (rate === null) return tollLines;
   if (rate.unit !== trip.unit) {
     throw new Problem(
       `The trip is in ${trip.unit}, the travel rate in ${rate.unit}.`,
@@ -75,24 +85,33 @@ export function travelLines(
   }
   const beyond = millionths(trip.distance) - millionths(rate.freeDistance);
   const distance = beyond > 0n ? decimalText(beyond) : '0';
+  const miles = lineAmountMinorUnits(distance, rate.pricePerDistanceMinorUnits);
   const minutes = roundMinutes(
     Math.max(0, trip.travelMinutes - rate.freeTravelMinutes),
     rate.timeStepMinutes,
     rate.timeRounding,
   );
+  const time = lineAmountMinorUnits(String(minutes), String(rate.timePriceMinorUnits), '60');
+  const [driven, free, charged] = [trip.distance, rate.freeDistance, distance].map((each) =>
+    decimal(decimalText(millionths(each))),
+  ) as [string, string, string];
+  const byDistance = words.distance(
+    trip.unit,
+    driven,
+    free,
+    charged,
+    price(rate.pricePerDistanceMinorUnits),
+    money(miles),
+  );
+  const byTime = words.onTheRoad(
+    writeMinutes(trip.travelMinutes),
+    writeMinutes(minutes),
+    money(rate.timePriceMinorUnits),
+    money(time),
+  );
   return [
-    ...line(
-      'travel distance',
-      'Travel, distance share',
-      lineAmountMinorUnits(distance, rate.pricePerDistanceMinorUnits),
-      `${trip.distance} ${trip.unit} less ${rate.freeDistance} free = ${distance} ${trip.unit}${shared}`,
-    ),
-    ...line(
-      'travel time',
-      'Travel, time share',
-      lineAmountMinorUnits(String(minutes), String(rate.timePriceMinorUnits), '60'),
-      `${writeMinutes(trip.travelMinutes)} on the road, charged as ${writeMinutes(minutes)}${shared}`,
-    ),
-    ...line('tolls and parking', 'Tolls and parking, share', extras, `at cost${shared}`),
+    ...line('travel distance', words.travelDistance, miles, byDistance),
+    ...line('travel time', words.travelTime, time, byTime),
+    ...tollLines,
   ];
 }

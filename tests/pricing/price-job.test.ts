@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { labourLines } from '../../src/pricing/labour-lines.ts';
 import { partLines } from '../../src/pricing/part-lines.ts';
 import { priceJob } from '../../src/pricing/price-job.ts';
+import { settingOf } from '../../src/pricing/setting.ts';
 import { workMinutes } from '../../src/pricing/work-minutes.ts';
 import { lineAmountMinorUnits } from '../../src/quantities/decimal.ts';
 import { type Job, type JobInput, job } from '../../src/records/job.ts';
@@ -160,6 +161,7 @@ describe('parts', () => {
         parts: [{ id: 'wire', name: 'Wire', priceMinorUnits: '38.5' }],
         partsMarkUpPercent: '15',
       }),
+      settingOf(book, 'en'),
     ).map((line) => [line.unitPriceMinorUnits, lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits)]);
 
   test('cost and mark-up keep their fractions of a cent until the line is summed', () => {
@@ -203,7 +205,7 @@ describe('time', () => {
       jobOf('AAAA', labour),
       rateCard.parse({ schema: 'keyout-rates-1', hourly: [{ priceMinorUnits: 6000, ...changed }] }),
       null,
-      'UTC',
+      settingOf(book, 'en'),
     ).map((line) => [line.quantity, line.because]);
 
   test('the minimum counts once a visit', () => {

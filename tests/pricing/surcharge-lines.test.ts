@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { oneOf } from '../../src/pricing/priced-line.ts';
+import { settingOf } from '../../src/pricing/setting.ts';
 import { surchargeLines } from '../../src/pricing/surcharge-lines.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
 import { rateCard } from '../../src/records/rate-card.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
 
-const book = { ...soundFacts(soundJob).book, timeZone: 'America/Denver' };
+const setting = settingOf({ ...soundFacts(soundJob).book, timeZone: 'America/Denver' }, 'en');
 const rates = rateCard.parse({
   schema: 'keyout-rates-1',
   hourly: [{ priceMinorUnits: 6000 }],
@@ -19,7 +20,7 @@ const rates = rateCard.parse({
 });
 const work = [oneOf('flat rate', 'New fit', 12_000, 'flat rate')];
 const charged = (day: string, labour: JobInput['labour'], given = rates) =>
-  surchargeLines(job.parse({ schema: 'keyout-job-1', id: `${day}-AAAA`, day, labour }), work, given, book).map(
+  surchargeLines(job.parse({ schema: 'keyout-job-1', id: `${day}-AAAA`, day, labour }), work, given, setting).map(
     (line) => [line.what, line.unitPriceMinorUnits, line.because],
   );
 

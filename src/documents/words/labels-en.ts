@@ -93,6 +93,7 @@ export const labelsEn = {
   amount: 'Amount',
   net: 'Net',
   total: 'Total',
+  rounding: 'Rounding',
   paid: 'Paid already',
   credited: 'Credited',
   totals: 'Totals',

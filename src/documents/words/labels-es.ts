@@ -96,6 +96,7 @@ export const labelsEs: typeof labelsEn = {
   amount: 'Importe',
   net: 'Base',
   total: 'Total',
+  rounding: 'Redondeo',
   paid: 'Ya pagado',
   credited: 'Abonado',
   totals: 'Totales',

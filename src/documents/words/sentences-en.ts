@@ -130,6 +130,7 @@ export const sentencesEn: Sentences = {
   untaxedLine: (name, base) => `${name} (${base})`,
   early: (until, amount, percent) => `Paid by ${until}: ${amount} (${percent} off).`,
   linesFor: (vehicle) => `Lines for ${vehicle}`,
+  withTax: (amount) => `${amount} with tax`,
   perMany: (price, quantity) => `${price} for ${quantity}`,
   dueOn: (date) => `Due ${date}`,
   creditExplained: (invoice) => `This credits invoice ${invoice}. Nothing is to be paid on this document.`,

@@ -145,6 +145,7 @@ export const sentencesEs: Sentences = {
   untaxedLine: (name, base) => `${name} (${base})`,
   early: (until, amount, percent) => `Pagando hasta el ${until}: ${amount} (${percent} menos).`,
   linesFor: (vehicle) => `Conceptos de ${vehicle}`,
+  withTax: (amount) => `${amount} con impuesto`,
   perMany: (price, quantity) => `${price} por ${quantity}`,
   dueOn: (date) => `Vence el ${date}`,
   creditExplained: (invoice) =>

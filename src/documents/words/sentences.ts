@@ -113,6 +113,7 @@ export type Sentences = {
   readonly untaxedLine: (name: string, base: string) => string;
   readonly early: (until: string, amount: string, percent: string) => string;
   readonly linesFor: (vehicle: string) => string;
+  readonly withTax: (amount: string) => string;
   readonly perMany: (price: string, quantity: string) => string;
   readonly dueOn: (date: string) => string;
   readonly creditExplained: (invoice: string) => string;
