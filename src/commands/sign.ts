@@ -57,7 +57,7 @@ export const sign: Command = {
     const signed =
       typeof call.options.scan === 'string'
         ? signScan(book, job, call, moment(), localMinute(world.now(), book.book.timeZone))
-        : await signOnPage(book, unsigned, call, world);
+        : await signOnPage(book, job, unsigned, call, world);
     if (signed === null) {
       world.tell(`Nobody signed ${id}.`);
       return 1;
@@ -92,10 +92,10 @@ function wholeNumber(call: Call, option: string, least: number, most: number, ot
   throw new Problem(`"${given}" is not a number from ${least} to ${most}.`, `--${option}`, 'Write such a number.', 2);
 }
 
-async function signOnPage(book: OpenBook, job: Job, call: Call, world: World): Promise<Job | null> {
+async function signOnPage(book: OpenBook, job: Job, unsigned: Job, call: Call, world: World): Promise<Job | null> {
   const { serveSigningPage } = await import('../signing/serve-signing-page.ts');
   const { shownText } = await import('../signing/signing-sheet.ts');
-  const sheet = signingSheetOf(await examineJob(book, job));
+  const sheet = signingSheetOf(await examineJob(book, unsigned));
   const shown = shownText(sheet);
   const inNetwork = call.options.lan === true || call.options.address !== undefined;
   const minutes = wholeNumber(call, 'minutes', 1, 240, 15);

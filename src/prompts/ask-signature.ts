@@ -6,7 +6,8 @@ const answers = ['accepts', 'accepts with remark', 'refuses', 'not available'] a
 /** Hand over: what the customer says, who signs, or why nobody does. */
 export const signatureQuestion: Question = {
   id: 'signature',
-  applies: () => true,
+  // what was signed on the page or on paper is not put in other words here
+  applies: (job) => job.signature?.digest === undefined,
   ask: async (job, ask, around) => {
     const answer = (await ask.choose('The customer', answers, 'accepts')) as (typeof answers)[number];
     if (answer === 'not available') {

@@ -71,7 +71,8 @@ export async function serveSigningPage(service: SigningService): Promise<OpenSig
   );
   server.maxConnections = 20;
   await listen(server, service);
-  host = `${service.address}:${(server.address() as AddressInfo).port}`;
+  // as a browser writes it: without the port that it takes for granted
+  host = new URL(`http://${service.address}:${(server.address() as AddressInfo).port}`).host;
   const timer = setTimeout(() => settle(null), service.minutes * 60_000);
   const answered = outcome.finally(() => {
     clearTimeout(timer);

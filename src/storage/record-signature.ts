@@ -11,7 +11,7 @@ import { writeAtomically } from './write-atomically.ts';
 
 /** Who signed what, and the file that proves it. */
 export type NewSignature = {
-  /** the job as it was shown */
+  /** the job as it was shown, with the signature it had then, if any */
   readonly job: Job;
   /** `digest`, `record` and `scan` are added when it is filed */
   readonly signature: Omit<Signature, 'digest' | 'record' | 'scan'>;
@@ -40,6 +40,13 @@ export function recordSignature(open: OpenBook, signed: NewSignature, moment: Si
       'The job was changed after the sheet was shown; nothing was signed.',
       signed.job.id,
       'Show the sheet again with `keyout sign`.',
+      1,
+    );
+  if (JSON.stringify(now.signature) !== JSON.stringify(signed.job.signature))
+    throw new Problem(
+      `The job was signed elsewhere meanwhile (${now.signature?.name ?? 'no name'}); this signature is not kept.`,
+      signed.job.id,
+      'Look at the other one; `keyout sign --again` has it signed anew.',
       1,
     );
   const name = `${signed.proof.kind}-${sha256(signed.proof.bytes).slice(0, 16)}.${signed.proof.ending}`;

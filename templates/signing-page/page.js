@@ -26,6 +26,10 @@ function fitPad() {
 function tell(id, wrong) {
   const place = document.querySelector(`#${id}-error`);
   place.textContent = wrong ? place.dataset.says : '';
+  for (const field of form.querySelectorAll(
+    `input[aria-describedby="${place.id}"], textarea[aria-describedby="${place.id}"]`,
+  ))
+    field.setAttribute('aria-invalid', String(wrong));
   return wrong;
 }
 

@@ -9,6 +9,7 @@ import type { Call } from '../../src/commands/command.ts';
 import { day } from '../../src/commands/day.ts';
 import { handover } from '../../src/commands/handover.ts';
 import { sign } from '../../src/commands/sign.ts';
+import { nextQuestion, questions } from '../../src/prompts/interview.ts';
 import type { Job } from '../../src/records/job.ts';
 import { readJob, writeJob } from '../../src/storage/jobs.ts';
 import { readLedger } from '../../src/storage/ledger.ts';
@@ -128,6 +129,28 @@ describe('keyout sign', () => {
     expect(ended.exitCode).toBe(1);
     expect(ended.err).toContain('Show the sheet again');
     expect([jobOf(folder).signature, signedEntries(folder)]).toEqual([undefined, []]);
+  });
+
+  test('the interview does not ask for the signature again', async () => {
+    const folder = unsignedBook();
+    const answered = { answered: questions.filter(({ id: each }) => each !== 'signature').map((each) => each.id) };
+    expect(nextQuestion({ ...jobOf(folder), interview: answered })?.id).toBe('signature');
+    await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill' }));
+    expect(nextQuestion({ ...jobOf(folder), interview: answered })).toBeUndefined();
+  });
+
+  test('of two pages open for one job, the first that is signed counts', async () => {
+    const folder = unsignedBook();
+    let inner: Awaited<ReturnType<typeof signing>> | null = null;
+    const outer = await signing(folder, {}, async (url) => {
+      inner = await signing(folder, {}, (other) => answer(other, { answer: 'accepts', name: 'First Hand' }));
+      await answer(url, { answer: 'refuses', name: 'Second Hand', remark: 'Lamp on.' });
+    });
+    expect(inner).toMatchObject({ exitCode: 0 });
+    expect(outer.exitCode).toBe(1);
+    expect(outer.err).toContain('signed elsewhere meanwhile (First Hand)');
+    expect(jobOf(folder).signature?.name).toBe('First Hand');
+    expect(signedEntries(folder)).toHaveLength(1);
   });
 
   test('a stop from the keyboard ends it without a signature, with exit code 130', async () => {

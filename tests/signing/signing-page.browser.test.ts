@@ -165,6 +165,7 @@ describe('in a real browser', () => {
     for (const says of ['Please write your name.', 'Please choose one', 'Please draw your signature'])
       await page.getByText(says).waitFor();
     expect(await page.evaluate('document.activeElement.id')).toBe('name');
+    expect(await page.getByLabel('Your name').getAttribute('aria-invalid')).toBe('true');
     await page.getByLabel('Your name').fill('Ada Quill');
     await page.getByLabel('I refuse it and say why').check();
     await send.click();

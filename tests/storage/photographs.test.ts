@@ -1,6 +1,7 @@
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import fc from 'fast-check';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Problem } from '../../src/problem.ts';
@@ -224,5 +225,34 @@ describe('a photograph that cannot be printed is named with file and field', () 
     rmSync(path.join(folder, 'link.jpg'), { force: true });
     symlinkSync(outside, path.join(folder, 'link.jpg'));
     expect((await problemOf(jobWith('link.jpg'))).what).toMatch(/link/);
+  });
+});
+
+describe('whatever bytes lie under a photograph’s name', () => {
+  test('it is printed, or named as damaged', async () => {
+    const whole = [
+      await (await halves(60, 40))
+        .withExif({ IFD0: { Make: 'Sample maker' } })
+        .jpeg()
+        .toBuffer(),
+      await (await halves(60, 40)).png().toBuffer(),
+    ];
+    const damage = fc.record({
+      base: fc.constantFrom(...whole),
+      places: fc.array(fc.tuple(fc.nat(2000), fc.nat(255)), { minLength: 1, maxLength: 12 }),
+      keep: fc.integer({ min: 4, max: 2000 }),
+    });
+    await fc.assert(
+      fc.asyncProperty(damage, async ({ base, places, keep }) => {
+        const bytes = Buffer.from(base.subarray(0, keep));
+        for (const [place, value] of places) if (place >= 8) bytes[place % bytes.length] = value;
+        writeFileSync(path.join(folder, 'any.jpg'), bytes);
+        const printed = await readPhotographs(open, jobWith('any.jpg')).catch((error: unknown) => error);
+        if (printed instanceof Problem) return printed.where.includes('any.jpg');
+        const [photograph] = printed as Awaited<ReturnType<typeof readPhotographs>>;
+        return (await sharp(photograph?.bytes).metadata()).format === 'jpeg';
+      }),
+      { numRuns: 200 },
+    );
   });
 });
