@@ -7,7 +7,7 @@ export const constantIsProven: Rule = {
   group: 'wiring',
   severity: 'block',
   summary: 'The wire on the supply lead is proven to be constant (30).',
-  why: 'A lead joined to the wrong wire drains the battery, blinds the device or feeds back into the vehicle.',
+  why: 'A supply that goes off with the key leaves the device dead when the vehicle stands, and a wrong wire feeds back into the vehicle.',
   source: 'DIN 72552 terminal definitions; the proof by readings is common practice, no source',
   check: ({ job, evidence }) => provenWire(job, evidence, 'supply', ['constant']),
   examples: [

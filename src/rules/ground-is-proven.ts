@@ -7,7 +7,7 @@ export const groundIsProven: Rule = {
   group: 'wiring',
   severity: 'block',
   summary: 'The wire on the ground lead is proven to be ground (31).',
-  why: 'A lead joined to the wrong wire drains the battery, blinds the device or feeds back into the vehicle.',
+  why: 'Without a ground of its own the device finds a way back through its other leads: it lives, but reports nonsense.',
   source: 'DIN 72552 terminal definitions; the proof by readings is common practice, no source',
   check: ({ job, evidence }) => provenWire(job, evidence, 'ground', ['ground']),
   examples: [

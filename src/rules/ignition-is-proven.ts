@@ -7,7 +7,7 @@ export const ignitionIsProven: Rule = {
   group: 'wiring',
   severity: 'block',
   summary: 'The wire on the ignition lead is proven to be ignition (15).',
-  why: 'A lead joined to the wrong wire drains the battery, blinds the device or feeds back into the vehicle.',
+  why: 'On the wrong wire the device misses journeys, or never sleeps and drains the battery.',
   source: 'DIN 72552 terminal definitions; the proof by readings is common practice, no source',
   check: ({ job, evidence }) => provenWire(job, evidence, 'ignition', ['ignition']),
   examples: [

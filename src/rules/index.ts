@@ -38,6 +38,7 @@ import { keyOutWaitIsLongEnough } from './key-out-wait-is-long-enough.ts';
 import { leadIsNoSmallerThanDeviceLead } from './lead-is-no-smaller-than-device-lead.ts';
 import { loadedReadingTaken } from './loaded-reading-taken.ts';
 import { methodSuitsAWetPlace } from './method-suits-a-wet-place.ts';
+import { noFactIsLeftOpen } from './no-fact-is-left-open.ts';
 import { noInsulationDisplacingTapOnSupplyLead } from './no-insulation-displacing-tap-on-supply-lead.ts';
 import { noOverVoltage } from './no-over-voltage.ts';
 import { noSupplyFromHalfABatteryPair } from './no-supply-from-half-a-battery-pair.ts';
@@ -78,6 +79,7 @@ import { warningLampsNoWorse } from './warning-lamps-no-worse.ts';
 import { windscreenAreaIsRespected } from './windscreen-area-is-respected.ts';
 import { windscreenMountAsTheProfileSays } from './windscreen-mount-as-the-profile-says.ts';
 import { wireIsNoSmallerThanTheLeadItFeeds } from './wire-is-no-smaller-than-the-lead-it-feeds.ts';
+import { wiresDoNotContradictEachOther } from './wires-do-not-contradict-each-other.ts';
 import { withinHeatLimit } from './within-heat-limit.ts';
 
 /** Every trade rule, in the order in which a checklist reads. */
@@ -111,6 +113,7 @@ export const rules: readonly Rule[] = [
   verdictMatchesReadings,
   voltageDropIsSmall,
   wireIsNoSmallerThanTheLeadItFeeds,
+  wiresDoNotContradictEachOther,
   bendRadiusIsWideEnough,
   fuseIsTapedAndTied,
   harnessHasSlack,
@@ -152,6 +155,7 @@ export const rules: readonly Rule[] = [
   deviceNotInAnotherVehicle,
   iccidIsPlausible,
   imeiIsPlausible,
+  noFactIsLeftOpen,
   odometerNotBelowEarlier,
   photographsArePresent,
   photographsAskedForArePresent,

@@ -16,6 +16,7 @@ export const noTapOnDataWire: Rule = {
         const twisted = job.probePoints?.some((point) => point.name === made.point && point.twisted) ?? false;
         return (
           twisted ||
+          (wire?.conclusion.kind === 'concluded' && wire.conclusion.role === 'signal') ||
           wire?.traps.some((trap) => trap.kind === 'average of a signal' || trap.kind === 'signal only') === true
         );
       })

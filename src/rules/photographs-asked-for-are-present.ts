@@ -1,6 +1,9 @@
 import type { Rule, RuleHit } from './rule.ts';
 import { soundPayer } from './sound-job.ts';
 
+/** What can be seen although no work was done. */
+const withoutWork = ['vehicle', 'plate', 'odometer', 'damage'];
+
 /** Every photograph that the payer asks for was taken. */
 export const photographsAskedForArePresent: Rule = {
   id: 'photographs-asked-for-are-present',
@@ -14,6 +17,7 @@ export const photographsAskedForArePresent: Rule = {
     const wanted = [...new Set((payer?.needsPhotographs ?? []).map((name) => name.trim().toLowerCase()))];
     return wanted
       .filter((name) => name !== '' && !taken.has(name))
+      .filter((name) => job.identity.visit !== 'wasted visit' || withoutWork.includes(name))
       .map(
         (name): RuleHit => ({
           at: name,
@@ -41,6 +45,12 @@ export const photographsAskedForArePresent: Rule = {
       change: (job) => ({ ...job, photographs: [{ file: 'joint.jpg', shows: 'joint' }] }),
       facts: { payer: { ...soundPayer, needsPhotographs: ['joint', 'odometer'] } },
       finds: ['odometer'],
+    },
+    {
+      name: 'a joint asked for on a wasted visit',
+      change: (job) => ({ ...job, identity: { ...job.identity, visit: 'wasted visit', wastedBecause: 'gate locked' } }),
+      facts: { payer: { ...soundPayer, needsPhotographs: ['joint', 'plate'] } },
+      finds: ['plate'],
     },
   ],
 };

@@ -14,7 +14,7 @@ export type JobFacts = {
   readonly payer: Payer | null;
   /** earlier jobs on the same vehicle (by VIN, else plate), oldest first */
   readonly earlier: readonly Job[];
-  /** other jobs that fitted a device of the same serial or IMEI */
+  /** other jobs that fitted a device of the same serial or IMEI, or took it out */
   readonly sameDevice: readonly Job[];
   /** names of the photographs that exist in the job's folder */
   readonly photographFiles: readonly string[];

@@ -101,14 +101,15 @@ export function earlierJobs(open: OpenBook, record: Job): readonly Job[] {
   );
 }
 
-/** Other jobs that fitted a device of the same serial or IMEI. */
+/** Other jobs that fitted a device of the same serial or IMEI, or took it out. */
 export function sameDeviceJobs(open: OpenBook, record: Job): readonly Job[] {
   const { serial, imei } = record.device ?? {};
   if (serial === undefined && imei === undefined) return [];
   return listJobs(open, {}).filter(
     (each) =>
       each.id !== record.id &&
-      ((serial !== undefined && each.device?.serial === serial) || (imei !== undefined && each.device?.imei === imei)),
+      ((serial !== undefined && (each.device?.serial === serial || each.device?.removedSerial === serial)) ||
+        (imei !== undefined && each.device?.imei === imei)),
   );
 }
 

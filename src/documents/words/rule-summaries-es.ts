@@ -50,6 +50,7 @@ export const ruleSummariesEs: Readonly<Record<string, string>> = {
   'loaded-reading-taken': 'La alimentación se leyó de nuevo con carga después de conectar.',
   'method-suits-a-wet-place': 'Donde llega agua, sal o lavado, la unión es estanca.',
   'nicked-strands-max': 'Al pelar no se marcan más hilos de los que permite la tabla.',
+  'no-fact-is-left-open': 'Está anotado aquello en que se apoyan las reglas: uniones, masa, mazo y lugar.',
   'no-insulation-displacing-tap-on-supply-lead':
     'Ninguna derivación que muerde el aislante está en un cable del aparato.',
   'no-over-voltage': 'Ninguna lectura pasa de lo que da un sistema de carga sano.',
@@ -97,5 +98,6 @@ export const ruleSummariesEs: Readonly<Record<string, string>> = {
   'windscreen-mount-as-the-profile-says': 'En el parabrisas solo va un aparato hecho para ello.',
   'wire-is-no-smaller-than-the-lead-it-feeds':
     'El cable del vehículo del que se deriva no es más delgado que el cable que alimenta.',
+  'wires-do-not-contradict-each-other': 'Ningún par de cables del trabajo dice lo que no puede ser cierto a la vez.',
   'within-heat-limit': 'El lugar no pasa de la temperatura que el aparato soporta.',
 };
