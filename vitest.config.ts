@@ -3,7 +3,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 30_000,
+    // two at a time on two cores: the tests that start programs wait more than they work
+    maxWorkers: 2,
+    testTimeout: 60_000,
     hookTimeout: 60_000,
   },
 });

@@ -22,18 +22,26 @@ const sharedOptions: Readonly<Record<string, CommandOption>> = {
 export async function runCommandLine(words: readonly string[]): Promise<number> {
   const debug = words.includes('--debug');
   try {
-    const first = words.find((word) => !word.startsWith('-'));
+    const place = commandPlace(words);
     if (words.includes('--version')) return say(await version());
-    if (first === undefined && (words.includes('--help') || words.includes('-h'))) return say(generalHelp(commandList));
-    return await runNamed(first, words);
+    if (place < 0 && (words.includes('--help') || words.includes('-h'))) return say(generalHelp(commandList));
+    return await runNamed(words[place], place < 0 ? words : words.toSpliced(place, 1));
   } catch (error) {
     return report(error, debug);
   }
 }
 
-async function runNamed(name: string | undefined, words: readonly string[]): Promise<number> {
+/** Where the command's name stands: the first word that is neither an option nor the value of a shared one; -1 for none. */
+function commandPlace(words: readonly string[]): number {
+  return words.findIndex((word, place) => {
+    const before = words[place - 1];
+    const isValue = before?.startsWith('--') === true && sharedOptions[before.slice(2)]?.type === 'string';
+    return !word.startsWith('-') && !isValue;
+  });
+}
+
+async function runNamed(name: string | undefined, rest: readonly string[]): Promise<number> {
   const command = name === undefined ? (await import('./start.ts')).start : await loadCommand(name);
-  const rest = name === undefined ? words : words.toSpliced(words.indexOf(name), 1);
   const options = { ...sharedOptions, ...command.options };
   const call = parseCall(command, options, rest);
   if (call.options.help === true) return say(commandHelp(command, options));
