@@ -23,13 +23,18 @@ export function fontInUse(font: ParsedFont): FontInUse {
   const show = (text: string) => {
     let codes = '';
     let operand = '[';
-    for (const { glyph, step, own, text: sign } of font.shape(text)) {
+    // a number in TJ moves back, in thousandths of the type size
+    const move = (back: number) => {
+      if (back === 0) return;
+      operand += `${codes === '' ? '' : `<${codes}>`}${digits(back * perThousand)} `;
+      codes = '';
+    };
+    for (const { glyph, step, own, shift, text: sign } of font.shape(text)) {
       const known = used.get(glyph) ?? { id: subset.includeGlyph(glyph), own: own * perThousand, text: sign };
       used.set(glyph, known);
+      move(-shift);
       codes += known.id.toString(16).padStart(4, '0');
-      if (step === own) continue;
-      operand += `<${codes}>${digits((own - step) * perThousand)}`;
-      codes = '';
+      move(own - step + shift);
     }
     return `${operand}${codes === '' ? '' : `<${codes}>`}]`;
   };

@@ -1,10 +1,11 @@
 import * as fontkit from 'fontkit';
 
-/** One glyph of shaped text: its number in the font, the step to the next one (kerning included) and its own width, in font units. */
+/** One glyph of shaped text, in font units: the step to the next one (kerning included), its own width, and how far it is moved sideways. */
 export type ShapedGlyph = {
   readonly glyph: number;
   readonly step: number;
   readonly own: number;
+  readonly shift: number;
   readonly text: string;
 };
 
@@ -22,7 +23,7 @@ type FontkitFont = {
     features: Readonly<Record<string, boolean>>,
   ) => {
     readonly glyphs: readonly { readonly id: number; readonly advanceWidth: number }[];
-    readonly positions: readonly { readonly xAdvance: number }[];
+    readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number }[];
   };
   readonly hasGlyphForCodePoint: (codePoint: number) => boolean;
   readonly glyphForCodePoint: (codePoint: number) => { readonly id: number; readonly advanceWidth: number };
@@ -51,11 +52,12 @@ export function parseFont(bytes: Uint8Array): ParsedFont {
   if (known !== undefined) return known;
   const font = fontkit.create(bytes) as FontkitFont;
   const words = new Map<string, Word>();
+  const kerning = new Map<string, number>();
   const word = (text: string): Word => {
     const remembered = words.get(text);
     if (remembered !== undefined) return remembered;
     if (words.size >= rememberedWordsMax) words.clear();
-    const glyphs = shapeWord(font, text);
+    const glyphs = /\p{M}/u.test(text) ? shapeWithAccents(font, text) : shapeByPairs(font, text, kerning);
     const shaped = { glyphs, width: glyphs.reduce((sum, each) => sum + each.step, 0) };
     words.set(text, shaped);
     return shaped;
@@ -81,18 +83,36 @@ function wordsOf(text: string): readonly string[] {
   return text.match(/[^ ]+| +/g) ?? [];
 }
 
-function shapeWord(font: FontkitFont, text: string): readonly ShapedGlyph[] {
+// without accents that stand apart, a font only draws neighbours nearer or further: each pair is asked for once
+function shapeByPairs(font: FontkitFont, text: string, kerning: Map<string, number>): readonly ShapedGlyph[] {
+  const signs = [...text];
+  return signs.map((sign, place) => {
+    const { id, advanceWidth } = font.glyphForCodePoint(sign.codePointAt(0) ?? 0);
+    const next = signs[place + 1];
+    const nearer = next === undefined ? 0 : kerningOf(font, sign + next, advanceWidth, kerning);
+    return { glyph: id, step: advanceWidth + nearer, own: advanceWidth, shift: 0, text: sign };
+  });
+}
+
+function kerningOf(font: FontkitFont, pair: string, advance: number, kerning: Map<string, number>): number {
+  const known = kerning.get(pair);
+  if (known !== undefined) return known;
+  if (kerning.size >= rememberedWordsMax) kerning.clear();
+  const run = font.layout(pair, features);
+  const nearer = run.glyphs.length === 2 ? (run.positions[0]?.xAdvance ?? advance) - advance : 0;
+  kerning.set(pair, nearer);
+  return nearer;
+}
+
+function shapeWithAccents(font: FontkitFont, text: string): readonly ShapedGlyph[] {
   const signs = [...text];
   const run = font.layout(text, features);
-  // the usual case: one glyph a sign; where a font joins or parts signs, each sign is drawn by itself
-  if (run.glyphs.length === signs.length)
-    return signs.map((sign, place) => {
-      const glyph = run.glyphs[place];
-      const own = glyph?.advanceWidth ?? 0;
-      return { glyph: glyph?.id ?? 0, step: run.positions[place]?.xAdvance ?? own, own, text: sign };
-    });
-  return signs.map((sign) => {
-    const glyph = font.glyphForCodePoint(sign.codePointAt(0) ?? 0);
-    return { glyph: glyph.id, step: glyph.advanceWidth, own: glyph.advanceWidth, text: sign };
+  // where a font joins or parts signs, each sign is drawn by itself
+  if (run.glyphs.length !== signs.length) return shapeByPairs(font, text, new Map());
+  return signs.map((sign, place) => {
+    const glyph = run.glyphs[place];
+    const position = run.positions[place];
+    const own = glyph?.advanceWidth ?? 0;
+    return { glyph: glyph?.id ?? 0, step: position?.xAdvance ?? own, own, shift: position?.xOffset ?? 0, text: sign };
   });
 }

@@ -48,7 +48,11 @@ export function parseMarkup(markup: string, name: string): TagNode {
             `The text "${text.trim().slice(0, 40)}" may not stand directly inside <${parent.tag || 'nothing'}>.`,
             parent === root ? 1 : parent.line,
           );
-        parent.children.push({ text });
+        // the parser hands over a text in pieces where a sign is written as &#…;
+        const last = parent.children.at(-1);
+        if (last !== undefined && 'text' in last)
+          parent.children[parent.children.length - 1] = { text: last.text + text };
+        else parent.children.push({ text });
       },
     },
     { xmlMode: true, decodeEntities: true },
