@@ -69,7 +69,7 @@ export function documentNote(invoice: IssuedInvoice): string | undefined {
   const lines = [
     ...(corrects === undefined ? [] : [corrects.because]),
     ...vehicles.map((vehicle) =>
-      [vehicle.job, vehicle.text, vehicle.customer, vehicle.place].filter(Boolean).join(', '),
+      [vehicle.job, vehicle.text, vehicle.customer, vehicle.place, vehicle.purchaseOrder].filter(Boolean).join(', '),
     ),
     ...(payer.exemptionCertificate === undefined ? [] : [`${words[language].exemption} ${payer.exemptionCertificate}`]),
   ];

@@ -25,6 +25,20 @@ function vatIdentifier(identifier: string): string | null {
   return /^[A-Z]{2}.+/.test(`${prefix}${compact.slice(2)}`) ? `${prefix}${compact.slice(2)}` : null;
 }
 
+// where VAT identifiers begin with their country: the EU's member states, Northern Ireland, and neighbours that write theirs so
+const prefixed: ReadonlySet<string> = new Set(
+  'AT BE BG CH CY CZ DE DK EE ES FI FR GB GR HR HU IE IT LI LT LU LV MT NL NO PL PT RO SE SI SK XI'.split(' '),
+);
+
+/** Whether a tax identifier without country must be mended; elsewhere it is a registration of its own kind (BT-32). */
+function lacksCountry(party: InvoiceParty, invoice: IssuedInvoice): boolean {
+  const { taxIdentifier, address } = party;
+  const valueAdded = invoice.regime === 'VAT' || invoice.regime === 'GST';
+  return (
+    taxIdentifier !== undefined && vatIdentifier(taxIdentifier) === null && valueAdded && prefixed.has(address.country)
+  );
+}
+
 function postalAddress(party: InvoiceParty, whose: Whose): SemanticParty['address'] {
   const { address } = party;
   if (!countryCodes.has(address.country))
@@ -72,10 +86,9 @@ function common(party: InvoiceParty, whose: Whose) {
 export function semanticSeller(invoice: IssuedInvoice, outOfScope: boolean): SemanticParty {
   const whose = { file: 'book.json', prefix: 'business.' };
   const { seller } = invoice;
-  const valueAdded = invoice.regime === 'VAT' || invoice.regime === 'GST';
   const identifier = seller.taxIdentifier;
   const vat = identifier === undefined ? null : vatIdentifier(identifier);
-  if (identifier !== undefined && vat === null && valueAdded && !outOfScope)
+  if (lacksCountry(seller, invoice) && !outOfScope)
     throw new Problem(
       `The tax identifier "${identifier}" does not begin with a country code.`,
       'book.json, business.taxIdentifier',
@@ -122,15 +135,18 @@ export function semanticBuyer(invoice: IssuedInvoice, outOfScope: boolean): Sema
   const { payer } = invoice;
   const identifier = payer.taxIdentifier;
   const vat = identifier === undefined ? null : vatIdentifier(identifier);
-  if (identifier !== undefined && vat === null && (invoice.regime === 'VAT' || invoice.regime === 'GST') && !outOfScope)
+  if (lacksCountry(payer, invoice) && !outOfScope)
     throw new Problem(
       `The tax identifier "${identifier}" does not begin with a country code.`,
       `${file}, taxIdentifier`,
       'Write it with its country in front, such as "ATU12345678".',
     );
+  // a local tax number of a buyer elsewhere is the one by which its register knows it (BT-47)
+  const known =
+    vat === null ? { ...payer, ...given('companyIdentifier', payer.companyIdentifier ?? identifier) } : payer;
   const categories = new Set(invoice.taxes.map((group) => group.category));
   if (
-    (categories.has('AE') && vat === null && payer.companyIdentifier === undefined) ||
+    (categories.has('AE') && vat === null && known.companyIdentifier === undefined) ||
     (categories.has('K') && vat === null)
   )
     throw new Problem(
@@ -140,7 +156,7 @@ export function semanticBuyer(invoice: IssuedInvoice, outOfScope: boolean): Sema
     );
   const contact = { ...given('name', payer.contact), ...given('phone', payer.phone), ...given('email', payer.email) };
   return {
-    ...common(payer, { file, prefix: '' }),
+    ...common(known, { file, prefix: '' }),
     identifier: payer.id ?? invoice.payerId,
     ...given('vat', outOfScope || vat === null ? undefined : vat),
     ...(Object.keys(contact).length === 0 ? {} : { contact }),

@@ -182,6 +182,21 @@ export const variants: Readonly<Record<string, IssuedInvoice>> = {
     ],
     with: { currency: 'JPY' },
   }),
+  'yen between parties whose tax numbers carry no country': sampleDocument({
+    with: {
+      currency: 'JPY',
+      seller: {
+        name: 'Seibi Kobo',
+        address: { lines: ['1-1 Kita'], city: 'Chuo', postcode: '100-0001', country: 'JP' },
+        taxIdentifier: 'T0000000000000',
+      },
+      payer: {
+        name: 'Unso Kaisha',
+        address: { lines: ['2-2 Minami'], city: 'Chuo', country: 'JP' },
+        taxIdentifier: 'T1111111111111',
+      },
+    },
+  }),
   'two days, two vehicles': sampleDocument({
     with: {
       supplied: { from: '2026-11-23', to: '2026-11-24' },

@@ -137,6 +137,17 @@ test('a credit note names its invoice and is set against it', () => {
   expect(textAt(root, 'cbc:CreditNoteTypeCode')).toBe('381');
 });
 
+test('a tax number without country is a registration of the seller and identifies the buyer, outside Europe', () => {
+  const root = read('yen between parties whose tax numbers carry no country');
+  const seller = 'cac:AccountingSupplierParty/cac:Party';
+  expect(textAt(root, `${seller}/cac:PartyTaxScheme/cbc:CompanyID`)).toBe('T0000000000000');
+  expect(textAt(root, `${seller}/cac:PartyTaxScheme/cac:TaxScheme/cbc:ID`)).toBe('TAX');
+  expect(textAt(root, `${seller}/cac:PartyIdentification/cbc:ID`)).toBe('T0000000000000');
+  expect(textAt(root, 'cac:AccountingCustomerParty/cac:Party/cac:PartyLegalEntity/cbc:CompanyID')).toBe(
+    'T1111111111111',
+  );
+});
+
 test('yen have no decimals, prices may', () => {
   const root = read('yen');
   expect(textAt(root, 'cac:LegalMonetaryTotal/cbc:PayableAmount')).toBe('11274');
