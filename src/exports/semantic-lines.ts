@@ -1,22 +1,9 @@
 import { Problem } from '../problem.ts';
 import { decimalScale, lineAmountMinorUnits, millionths } from '../quantities/decimal.ts';
+import { unitCode } from '../quantities/unit-code.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
 import { majorPriceText, majorText, plainDecimal } from './major-units.ts';
 import type { SemanticLine, SemanticTax } from './semantic-invoice.ts';
-
-/** Units of measure as UN/ECE Recommendation 20 codes; a visit is counted as "one". */
-export const unitCodes: Readonly<Record<InvoiceLine['unit'], string>> = {
-  each: 'EA',
-  hour: 'HUR',
-  minute: 'MIN',
-  day: 'DAY',
-  mi: 'SMI',
-  km: 'KMT',
-  metre: 'MTR',
-  foot: 'FOT',
-  set: 'SET',
-  visit: 'C62',
-};
 
 const negated = (text: string) => plainDecimal(text.startsWith('-') ? text.slice(1) : `-${text}`);
 
@@ -81,7 +68,7 @@ export function semanticLines(
       id: String(line.number),
       ...(line.because === '' ? {} : { note: line.because }),
       ...charged(line, digits),
-      unit: unitCodes[line.unit],
+      unit: unitCode(line.unit),
       net: majorText(line.netMinorUnits, digits),
       ...(inside ? { day: vehicle.day } : {}),
       allowances:
