@@ -100,7 +100,7 @@ function aroundOf(book: OpenBook, id: string, world: World): Around {
       const words = [job.vehicle.maker, job.vehicle.model].filter((word) => word !== undefined);
       if (words.length === 0) return [];
       return recalledJobs(book, words, job)
-        .slice(-3)
+        .slice(0, 3)
         .flatMap((each) =>
           each.wires
             .filter((wire) => wire.role !== 'not proven')

@@ -17,7 +17,10 @@ export const recall: Command = {
     const blocks = found.map((each) =>
       [
         `${each.job}  ${each.vehicle}`,
-        ...each.wires.map((wire) => `  ${wire.role.padEnd(11)} ${wire.where}`),
+        ...each.opened.map((panel) => `  opened      ${panel}`),
+        ...each.wires.map(
+          (wire) => `  ${wire.role.padEnd(11)} ${wire.where}${wire.joined === null ? '' : `; ${wire.joined}`}`,
+        ),
         ...(each.placed === null ? [] : [`  device      ${each.placed}`]),
       ].join('\n'),
     );
