@@ -75,11 +75,14 @@ export function handoverView(input: HandoverInput) {
 
 /** The figures: what is joined to what, and where the device sits; nothing of it on a removal. */
 function fittedParts(job: Job, writing: Writing) {
-  const { terms, sentences } = writing;
+  const { terms, sentences, labels } = writing;
   const fitted = !isRemoval(job) && job.identity.visit !== 'wasted visit';
   const placement = fitted ? job.placement : undefined;
+  const wired = fitted && (job.connections ?? []).length > 0;
   return {
-    hasWiring: fitted && (job.connections ?? []).length > 0,
+    hasFigures: wired || placement !== undefined,
+    figuresHeading: wired ? (placement === undefined ? labels.wiring : labels.wiringAndPlace) : labels.whereItSits,
+    hasWiring: wired,
     wiring: wiringFigure(job, writing),
     hasPlacement: placement !== undefined,
     plan: placementPlan(placement, job.vehicle, writing),

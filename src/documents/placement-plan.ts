@@ -104,8 +104,13 @@ const outlines: Readonly<Record<NonNullable<Vehicle['class']>, Outline>> = {
 
 /** Zones too large for one point: they are shaded, without the point. */
 const wide: readonly Zone[] = ['chassis', 'roof', 'load area', 'machine cab'];
+/** The outlines are measured in a frame of 32 by 46; on paper they are drawn smaller. */
+const scale = 0.8;
 const top = 4;
-const text = (value: number) => value.toFixed(1);
+const left = 4.2;
+const long = (value: number) => (value * scale).toFixed(1);
+const across = (value: number) => (value * scale + left).toFixed(1);
+const down = (value: number) => (value * scale + top).toFixed(1);
 
 function inCab(cab: Box | null, zone: Zone): Box | undefined {
   const share = cabZones[zone];
@@ -114,7 +119,7 @@ function inCab(cab: Box | null, zone: Zone): Box | undefined {
 }
 
 function drawn([x, y, width, height]: Box) {
-  return { x: text(x), y: text(y + top), width: text(width), height: text(height) };
+  return { x: across(x), y: down(y), width: long(width), height: long(height) };
 }
 
 function seatsOf(outline: Outline): readonly Box[] {
@@ -146,14 +151,12 @@ export function placementPlan(placement: Placement | undefined, vehicle: Vehicle
     name,
     boxes: [...outline.boxes, ...seatsOf(outline)].map(drawn),
     lines: outline.lines.map(([x1, y1, x2, y2]) => ({
-      x1: text(x1),
-      y1: text(y1 + top),
-      x2: text(x2),
-      y2: text(y2 + top),
+      x1: across(x1),
+      y1: down(y1),
+      x2: across(x2),
+      y2: down(y2),
     })),
     areas: [drawn(area)],
-    points: wide.includes(placement.zone)
-      ? []
-      : [{ x: text(area[0] + area[2] / 2), y: text(area[1] + area[3] / 2 + top) }],
+    points: wide.includes(placement.zone) ? [] : [{ x: across(area[0] + area[2] / 2), y: down(area[1] + area[3] / 2) }],
   };
 }

@@ -3,7 +3,7 @@ import type { Writing } from './writing.ts';
 
 /** Widest and highest that a drawn signature is printed, millimetres. */
 const widthMax = 80;
-const heightMax = 20;
+const heightMax = 16;
 
 /**
  * What the sheet says of the customer's signature, with its strokes to scale.
@@ -13,7 +13,7 @@ const heightMax = 20;
  */
 export function printedSignature(job: Job, isVoid: boolean, writing: Writing) {
   const { signature } = job;
-  const { sentences } = writing;
+  const { sentences, labels } = writing;
   const isSigned = signature !== undefined && signature.answer !== 'not available';
   const drawn = isSigned
     ? drawnStrokes(signature.strokes ?? [], signature.strokesWidth, signature.strokesHeight)
@@ -32,6 +32,11 @@ export function printedSignature(job: Job, isVoid: boolean, writing: Writing) {
     remark: signature?.remark ?? '',
     isVoid: isSigned && isVoid,
     isDrawn: drawn !== null,
+    // whoever signed on paper, or before the record was changed, needs the line
+    hasLine: drawn === null || isVoid,
+    // what the line is for: an answer that is known already is not asked again
+    label: isSigned && !isVoid ? labels.customerLine : `${labels.customerLine} (${labels.customerChoice})`,
+    lineHeight: drawn === null ? '9' : drawn.height,
     strokes: drawn?.strokes ?? [],
     width: drawn?.width ?? '0',
     height: drawn?.height ?? '0',
@@ -63,12 +68,7 @@ function drawnStrokes(
       .filter((stroke) => stroke.length > 0)
       // a dot is a stroke of one point: a hair's breadth makes it seen
       .map((stroke) => (stroke.length === 1 ? [...stroke, ...stroke.map(([x, y]) => [x + 30, y] as const)] : stroke))
-      .flatMap((stroke) =>
-        stroke.slice(1).map(([x, y], place) => {
-          const from = stroke[place] ?? [x, y];
-          return { x1: at(from[0]), y1: at(from[1]), x2: at(x), y2: at(y) };
-        }),
-      ),
+      .map((stroke) => ({ points: stroke.map(([x, y]) => `${at(x)},${at(y)}`).join(' ') })),
     width: at(width),
     height: at(height),
   };

@@ -103,14 +103,14 @@ describe('the placement plan', () => {
       number,
     ];
     expect(Math.min(x, y, width, height)).toBeGreaterThanOrEqual(0);
-    expect(x + width).toBeLessThanOrEqual(32);
-    expect(y + height).toBeLessThanOrEqual(50.1);
+    expect(x + width).toBeLessThanOrEqual(34);
+    expect(y + height).toBeLessThanOrEqual(41);
     for (const point of plan.points) {
       expect(Number(point.x)).toBeGreaterThan(x);
       expect(Number(point.x)).toBeLessThan(x + width);
     }
-    if (zone.endsWith('left')) expect(x + width / 2).toBeLessThan(16);
-    if (zone.endsWith('right')) expect(x + width / 2).toBeGreaterThan(16);
+    if (zone.endsWith('left')) expect(x + width / 2).toBeLessThan(17);
+    if (zone.endsWith('right')) expect(x + width / 2).toBeGreaterThan(17);
   });
 
   test('is drawn for most zones of each vehicle that has a cab', () => {

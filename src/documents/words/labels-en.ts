@@ -25,6 +25,7 @@ export const labelsEn = {
   imei: 'IMEI',
   whatWasDone: 'What was done',
   wiring: 'Wiring',
+  wiringAndPlace: 'Wiring, and where it sits',
   vehicleWire: 'vehicle’s wire',
   joint: 'joint',
   fuse: 'fuse',

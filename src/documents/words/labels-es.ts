@@ -27,6 +27,7 @@ export const labelsEs: typeof labelsEn = {
   imei: 'IMEI',
   whatWasDone: 'Qué se hizo',
   wiring: 'Cableado',
+  wiringAndPlace: 'Cableado y lugar',
   vehicleWire: 'cable del vehículo',
   joint: 'unión',
   fuse: 'fusible',
