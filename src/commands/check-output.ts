@@ -99,6 +99,7 @@ const electrics = z
     crankMillivoltsMin: millivolts('least it needs while the engine cranks; null: it may restart').nullable(),
     supplyCodes: z.array(z.string()).describe('codes of ISO 16750-2 whose whole range the device bears'),
     fuseAmperesMax: z.number().nullable().describe('largest fuse that the supply lead allows'),
+    leadAmperesMax: z.number().nullable().describe('what the thinnest conductor of the supply lead carries for long'),
     fuses: z.array(fuse),
     groundDropMillivolts: millivolts('measured drop of the ground').nullable(),
     groundTestMilliamps: milliamps('what flowed meanwhile').nullable(),

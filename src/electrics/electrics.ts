@@ -23,6 +23,8 @@ export type Electrics = {
   /** codes of ISO 16750-2 of this system whose whole range the device bears */
   readonly supplyCodes: readonly string[];
   readonly fuseAmperesMax: number | null;
+  /** what the thinnest conductor of the supply lead carries for long */
+  readonly leadAmperesMax: number | null;
   readonly fuses: readonly (FuseAssessment & { readonly lead: DeviceLead })[];
   readonly groundDropMillivolts: number | null;
   readonly groundTestMilliamps: number | null;

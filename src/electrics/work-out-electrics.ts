@@ -9,10 +9,12 @@ import { cranks } from './cranks.ts';
 import type { Electrics } from './electrics.ts';
 import { continuousDropMillivoltsMax, dropMillivolts } from './lead-drop.ts';
 import { leadMilliohmsPerMetre } from './lead-resistance.ts';
+import { nominalSystem } from './nominal-system.ts';
 import { smallestConductor } from './smallest-conductor.ts';
 import { standingDays } from './standing-days.ts';
 import { coveredSupplyCodes } from './supply-codes.ts';
 import { voltsAtDevice } from './volts-at-device.ts';
+import { bundleAmperes } from './wire-ampacity.ts';
 import { fuseAmperesMax } from './wire-fuse-limit.ts';
 
 /** Conductors in a warm cab, °C, where the place is not known to be hotter (common practice, no source). */
@@ -29,7 +31,7 @@ export function workOutElectrics(
   profile: DeviceProfile | null,
   book: Pick<Book, 'assumedAsleepMilliamps' | 'standingDaysMin'>,
 ): Electrics {
-  const system = job.vehicle.systemVolts ?? 12;
+  const system = nominalSystem(job);
   const celsius = Math.max(warmCelsius, job.placement?.expectedCelsiusMax ?? warmCelsius);
   const supplyLead = connectionOf(job, 'supply');
   const supplyDrop = leadDrop(job, profile, 'supply', celsius);
@@ -51,6 +53,7 @@ export function workOutElectrics(
     crankMillivoltsMin: profile?.crankVoltsMin === undefined ? null : millivoltsFromVolts(profile.crankVoltsMin),
     supplyCodes: profile === null ? [] : coveredSupplyCodes(profile.supplyVoltsMin, profile.supplyVoltsMax, system),
     fuseAmperesMax: thinnest === null ? null : fuseAmperesMax(thinnest),
+    leadAmperesMax: thinnest === null ? null : bundleAmperes(thinnest),
     fuses: fusesOf(job, profile),
     ...groundOf(job),
     ...standingOf(job, profile, book, system),

@@ -35,6 +35,7 @@ import { imeiIsPlausible } from './imei-is-plausible.ts';
 import { isolatorSideIsRecorded } from './isolator-side-is-recorded.ts';
 import { jointHeldATug } from './joint-held-a-tug.ts';
 import { keyOutWaitIsLongEnough } from './key-out-wait-is-long-enough.ts';
+import { leadCarriesTheLoad } from './lead-carries-the-load.ts';
 import { leadIsNoSmallerThanDeviceLead } from './lead-is-no-smaller-than-device-lead.ts';
 import { loadedReadingTaken } from './loaded-reading-taken.ts';
 import { methodSuitsAWetPlace } from './method-suits-a-wet-place.ts';
@@ -99,6 +100,7 @@ export const rules: readonly Rule[] = [
   ignitionIsProven,
   isolatorSideIsRecorded,
   keyOutWaitIsLongEnough,
+  leadCarriesTheLoad,
   leadIsNoSmallerThanDeviceLead,
   loadedReadingTaken,
   noOverVoltage,

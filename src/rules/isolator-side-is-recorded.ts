@@ -1,6 +1,10 @@
 import type { JobInput } from '../records/job.ts';
+import type { ProbePoint } from '../records/probe-point.ts';
 import type { Rule, RuleHit } from './rule.ts';
 import { workDone } from './work-done.ts';
+
+/** Above this a wire is live, volts (common practice, no source). */
+const liveVoltsMin = 9;
 
 const isolated = (side: 'battery' | 'switched' | null) => (job: JobInput) => ({
   ...job,
@@ -9,6 +13,13 @@ const isolated = (side: 'battery' | 'switched' | null) => (job: JobInput) => ({
     point.name === 'P1' && side !== null ? { ...point, isolatorSide: side } : point,
   ),
 });
+
+/** The side of the isolator that a wire is on: as recorded, else as a reading with the isolator open shows. */
+function sideOf(point: ProbePoint | undefined): ProbePoint['isolatorSide'] {
+  const opened = point?.readings.find((each) => each.isolator === 'open' && each.reference !== 'probe point');
+  if (point?.isolatorSide !== undefined || opened === undefined) return point?.isolatorSide;
+  return opened.volts > liveVoltsMin ? 'battery' : 'switched';
+}
 
 /** On a vehicle with a battery isolator it is known on which side the supply was taken. */
 export const isolatorSideIsRecorded: Rule = {
@@ -24,7 +35,7 @@ export const isolatorSideIsRecorded: Rule = {
     return (connections ?? [])
       .filter((made) => made.lead === 'supply')
       .flatMap((made): readonly RuleHit[] => {
-        const side = probePoints?.find((point) => point.name === made.point)?.isolatorSide;
+        const side = sideOf(probePoints?.find((point) => point.name === made.point));
         if (side === 'battery') return [];
         return side === 'switched'
           ? [
@@ -48,6 +59,27 @@ export const isolatorSideIsRecorded: Rule = {
     { name: 'no isolator', change: (job) => job, finds: [] },
     { name: 'taken on the battery side', change: isolated('battery'), finds: [] },
     { name: 'taken on the switched side', change: isolated('switched'), finds: ['supply'] },
+    {
+      name: 'live with the isolator open: the battery side',
+      change: (job) => {
+        const open = isolated(null)(job);
+        return {
+          ...open,
+          probePoints: (open.probePoints ?? []).map((point) =>
+            point.name === 'P1'
+              ? {
+                  ...point,
+                  readings: [
+                    ...(point.readings ?? []),
+                    { key: 'out' as const, volts: 12.55, secondsWaited: 720, isolator: 'open' as const },
+                  ],
+                }
+              : point,
+          ),
+        };
+      },
+      finds: [],
+    },
     { name: 'side not recorded', change: isolated(null), finds: ['supply'] },
   ],
 };

@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { assessFuse } from '../../src/electrics/assess-fuse.ts';
 import { dropMillivolts, lengthMillimetresMax } from '../../src/electrics/lead-drop.ts';
 import { leadMilliohmsPerMetre } from '../../src/electrics/lead-resistance.ts';
 import { isSmaller, smallestConductor, writeGauge } from '../../src/electrics/smallest-conductor.ts';
+import { bundleAmperes } from '../../src/electrics/wire-ampacity.ts';
 import { fuseAmperesMax } from '../../src/electrics/wire-fuse-limit.ts';
 import { milliohmsPerMetre, squareMillimetres } from '../../src/electrics/wire-resistance.ts';
 
@@ -217,6 +219,76 @@ describe('fuses', () => {
     [179, false],
   ])('%i mm from the joint is near: %s', (distance, near) => {
     expect(assessFuse(3, [], null, distance).isNearTheTap).toBe(near);
+  });
+});
+
+describe('current in a bundle', () => {
+  // FAA AC 43.13-1B CHG 1 table 11-9, 105 °C wire
+  test.each([
+    [24, 2.5],
+    [22, 3],
+    [20, 4],
+    [18, 6],
+    [16, 7],
+    [14, 10],
+    [12, 13],
+    [10, 17],
+    [8, 38],
+  ])('%i AWG carries %d A', (awg, amperes) => {
+    expect(bundleAmperes({ awg })).toBe(amperes);
+  });
+
+  test.each([
+    [0.2, null],
+    [0.35, 3],
+    [0.5, 3],
+    [0.75, 4],
+    [1, 6],
+    [1.5, 7],
+    [2.5, 10],
+    [4, 13],
+    [6, 17],
+  ])('%d mm² counts as the next thinner American size: %s A', (area, amperes) => {
+    expect(bundleAmperes({ squareMillimetres: area })).toBe(amperes);
+  });
+});
+
+describe('drop', () => {
+  const gauge = fc.oneof(
+    fc.integer({ min: 8, max: 24 }).map((awg) => ({ awg })),
+    fc.constantFrom(0.35, 0.5, 0.75, 1, 1.5, 2.5, 4).map((squareMillimetres) => ({ squareMillimetres })),
+  );
+
+  test('grows in step with length and current, and with heat', () => {
+    fc.assert(
+      fc.property(
+        gauge,
+        fc.integer({ min: 1, max: 50_000 }),
+        fc.integer({ min: 1, max: 20_000 }),
+        (of, length, current) => {
+          const once = dropMillivolts(leadMilliohmsPerMetre(of), length, current);
+          expect(dropMillivolts(leadMilliohmsPerMetre(of), length * 2, current)).toBeCloseTo(once * 2, 6);
+          expect(dropMillivolts(leadMilliohmsPerMetre(of), length, current * 2)).toBeCloseTo(once * 2, 6);
+          expect(dropMillivolts(leadMilliohmsPerMetre(of, 60), length, current)).toBeCloseTo((once * 294.5) / 254.5, 6);
+        },
+      ),
+    );
+  });
+
+  test('over the longest length allowed stays within the limit, a millimetre more does not', () => {
+    fc.assert(
+      fc.property(
+        gauge,
+        fc.integer({ min: 50, max: 1000 }),
+        fc.integer({ min: 10, max: 20_000 }),
+        (of, limit, current) => {
+          const perMetre = leadMilliohmsPerMetre(of, 60);
+          const longest = lengthMillimetresMax(perMetre, limit, current);
+          expect(dropMillivolts(perMetre, longest, current)).toBeLessThanOrEqual(limit + 1e-6);
+          expect(dropMillivolts(perMetre, longest + 1, current)).toBeGreaterThan(limit - 1e-6);
+        },
+      ),
+    );
   });
 });
 

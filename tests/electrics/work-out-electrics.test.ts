@@ -193,3 +193,27 @@ describe('standing days', () => {
     expect(with_({ vehicle }).standingDaysWanted).toBe(21);
   });
 });
+
+describe('nominal system', () => {
+  test.each([
+    [{ vehicle: { systemVolts: 12 }, before: { restVolts: 25 } }, 500],
+    [{ before: { restVolts: 25 } }, 1000],
+    [{ after: { chargingVolts: 28 } }, 1000],
+    [{ supply: [{ key: 'out', volts: 24.9 }] }, 1000],
+    [{ supply: [{ key: 'out', volts: 18 }] }, 500],
+    [{}, 500],
+  ] as const)('%j allows a drop of %i mV', (fields, millivolts) => {
+    expect(with_(fields as unknown as Partial<JobInput>).leadDropMillivoltsMax).toBe(millivolts);
+  });
+
+  test('the supply lead carries what its thinnest conductor does', () => {
+    expect(with_({}).leadAmperesMax).toBe(6);
+    expect(with_({ connections: [{ ...supply, gauge: { awg: 22 } }] }).leadAmperesMax).toBe(3);
+    expect(with_({ connections: [{ ...supply, gauge: { awg: 30 } }] }).leadAmperesMax).toBeNull();
+  });
+
+  test('the codes of ISO 16750-2 that the device covers are those of the system', () => {
+    expect(with_({}).supplyCodes).toEqual(['B', 'C', 'D']);
+    expect(with_({ vehicle: { systemVolts: 24 } }).supplyCodes).toEqual(['E', 'F', 'G', 'H']);
+  });
+});

@@ -10,6 +10,7 @@ import { fuseSuitsTheWire } from '../../src/rules/fuse-suits-the-wire.ts';
 import { groundDropIsSmall } from '../../src/rules/ground-drop-is-small.ts';
 import { ignitionHoldsThroughCrank } from '../../src/rules/ignition-holds-through-crank.ts';
 import { keyOutWaitIsLongEnough } from '../../src/rules/key-out-wait-is-long-enough.ts';
+import { leadCarriesTheLoad } from '../../src/rules/lead-carries-the-load.ts';
 import { leadIsNoSmallerThanDeviceLead } from '../../src/rules/lead-is-no-smaller-than-device-lead.ts';
 import { noOverVoltage } from '../../src/rules/no-over-voltage.ts';
 import { noSupplyFromHalfABatteryPair } from '../../src/rules/no-supply-from-half-a-battery-pair.ts';
@@ -276,6 +277,10 @@ const boundaries: readonly (readonly [Rule, string, Change, readonly string[], F
     ['supply reason'],
     profileWith({ awakeMilliamps: 801 }),
   ],
+  // FAA AC 43.13-1B table 11-9
+  [leadCarriesTheLoad, '6000 mA through 18 AWG', same, [], profileWith({ awakeMilliamps: 6000 })],
+  [leadCarriesTheLoad, '6001 mA through 18 AWG', same, ['supply reason'], profileWith({ awakeMilliamps: 6001 })],
+  [leadCarriesTheLoad, '1 mA through 26 AWG', same, ['supply reason'], profileWith({ leadGauge: { awg: 26 } })],
   // 33 CFR 183.455(b)(1): 7 in
   [fuseIsNearTheTap, '178 mm', withConnection('supply', fuse(3, 178)), []],
   [fuseIsNearTheTap, '179 mm', withConnection('ignition', fuse(3, 179)), ['ignition reason']],

@@ -46,6 +46,7 @@ export const ruleSummariesEs: Readonly<Record<string, string>> = {
   'joint-held-a-tug': 'Cada unión aguantó un tirón ligero con la mano.',
   'key-out-wait-is-long-enough':
     'La lectura sin llave al nivel de la batería se tomó al menos diez minutos después de quitarla.',
+  'lead-carries-the-load': 'El cable más delgado de la alimentación lleva la corriente del aparato sin calentarse.',
   'lead-is-no-smaller-than-device-lead': 'Un cable que alarga o sustituye al del aparato no es más delgado que él.',
   'loaded-reading-taken': 'La alimentación se leyó de nuevo con carga después de conectar.',
   'method-suits-a-wet-place': 'Donde llega agua, sal o lavado, la unión es estanca.',
