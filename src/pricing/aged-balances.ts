@@ -146,15 +146,21 @@ export function paymentCurrency(payment: Payment, documents: readonly IssuedInvo
   return like?.currency;
 }
 
-// what was paid beyond the invoices it was allocated to
+// what was paid beyond the invoices it was allocated to, or for invoices that are issued only later
 function unusedCredits(
   documents: readonly IssuedInvoice[],
   payments: readonly Payment[],
   asOf: CalendarDate,
 ): Map<string, number> {
   const unused = new Map<string, number>();
+  const later = new Set(documents.flatMap((each) => (each.issued > asOf ? [each.number] : [])));
+  for (const each of documents)
+    if (each.corrects !== undefined && each.issued <= asOf && later.has(each.corrects.number))
+      addTo(unused, `${each.payerId} ${each.currency}`, each.totals.dueMinorUnits);
   for (const payment of payments.filter((each) => each.day <= asOf)) {
-    const rest = payment.allocations.reduce((sum, part) => sum - part.amountMinorUnits, payment.amountMinorUnits);
+    const rest = payment.allocations
+      .filter((part) => !later.has(part.invoice))
+      .reduce((sum, part) => sum - part.amountMinorUnits, payment.amountMinorUnits);
     if (rest === 0) continue;
     addTo(unused, `${payment.payer} ${paymentCurrency(payment, documents) ?? ''}`, rest);
   }
