@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { Job } from '../records/job.ts';
+import { type Job, job } from '../records/job.ts';
+import { withoutDefaults } from '../records/without-defaults.ts';
 
 /** SHA-256 of text or bytes, in hexadecimal. */
 export function sha256(content: string | Uint8Array): string {
@@ -25,10 +26,13 @@ export function recordDigest(job: Job): string {
 
 /**
  * The digest of what a signature stands for: all that the sheet can show. The signature itself, and what only the
- * invoice uses (trip, hours, parts, discount, money taken), do not count.
+ * invoice uses (trip, hours, parts, discount, money taken), do not count. Values that the schema fills in do not count
+ * either, so that a signature outlives later versions of this program.
  */
-export function signedRecordDigest(job: Job): string {
+export function signedRecordDigest(record: Job): string {
   const {
+    $schema: _schema,
+    interview: _interview,
     signature: _signature,
     trip: _trip,
     labour: _labour,
@@ -37,6 +41,6 @@ export function signedRecordDigest(job: Job): string {
     discountBecause: _discountBecause,
     depositMinorUnits: _depositMinorUnits,
     ...shown
-  } = job;
-  return recordDigest(shown);
+  } = record;
+  return sha256(JSON.stringify(sorted(withoutDefaults(job, shown))));
 }
