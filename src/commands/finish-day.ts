@@ -1,3 +1,4 @@
+import { Problem } from '../problem.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { Job } from '../records/job.ts';
@@ -34,7 +35,7 @@ function vehicleName(job: Job): string {
   return [maker, model, plate ?? unitNumber].filter((word) => word !== undefined).join(' ');
 }
 
-function stillOpen(examined: ExaminedJob, billed: boolean): readonly string[] {
+function stillOpen(examined: ExaminedJob, billed: boolean, refusal: Problem | undefined): readonly string[] {
   const { signature } = examined.job;
   const state = signatureState(examined.job);
   return [
@@ -46,7 +47,7 @@ function stillOpen(examined: ExaminedJob, billed: boolean): readonly string[] {
     ...(state !== 'void' && signature?.answer === 'refuses'
       ? [`refused: ${signature.remark ?? 'no reason given'}`]
       : []),
-    ...(billed ? [] : ['unbilled']),
+    ...(billed ? [] : [refusal === undefined ? 'unbilled' : `unbilled: ${refusal.message}`]),
   ];
 }
 
@@ -65,20 +66,30 @@ export async function finishDay(book: OpenBook, day: CalendarDate, world: World)
   await finishInterrupted(book, world);
   const unbilled: Job[] = [];
   for (const examined of sound) if ((await issuedForJob(book, examined.job.id)) === null) unbilled.push(examined.job);
-  for (const jobs of invoiceGroups(book, unbilled, null)) await billJobs(book, jobs, day, world);
+  const refused = new Map<string, Problem>();
+  for (const jobs of invoiceGroups(book, unbilled, null)) {
+    try {
+      await billJobs(book, jobs, day, world);
+    } catch (error) {
+      // what one bill lacks must not keep the day's other customers waiting for theirs
+      if (!(error instanceof Problem)) throw error;
+      for (const job of jobs) refused.set(job.id, error);
+    }
+  }
   const jobs: FinishedJob[] = [];
   for (const examined of examinedJobs) {
     const issued = await issuedForJob(book, examined.job.id);
+    const refusal = refused.get(examined.job.id);
     jobs.push({
       job: examined.job.id,
       vehicle: vehicleName(examined.job),
-      state: examined.open.length > 0 ? 'blocked' : 'done',
+      state: examined.open.length > 0 || refusal !== undefined ? 'blocked' : 'done',
       sheet: sheets.get(examined.job.id) ?? null,
       invoice: issued?.number ?? null,
       invoicePdf: issued?.pdfPath ?? null,
       grossMinorUnits: issued?.invoice.totals.grossMinorUnits ?? null,
       currency: book.book.currency,
-      open: stillOpen(examined, issued !== null),
+      open: stillOpen(examined, issued !== null, refusal),
       findings: examined.open,
     });
   }

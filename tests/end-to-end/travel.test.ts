@@ -38,4 +38,16 @@ describe('travel is never forgotten in silence', () => {
     expect(result.err).toContain(`does not list ${job}`);
     expect(existsSync(path.join(book, 'issued'))).toBe(false);
   });
+
+  test('at the end of the day, a job that cannot be priced says why, and the others are billed', () => {
+    const book = newBook('unpriced');
+    const file = path.join(book, 'jobs/2026', `${job}.json`);
+    const record = JSON.parse(readFileSync(file, 'utf8'));
+    writeFileSync(file, JSON.stringify({ ...record, parts: [{ what: 'Bracket', quantity: '1' }] }));
+    const result = runKeyout(['day', '2026-11-24', '--book', book, '--today', '2026-11-24'], folder);
+    expect(result.exitCode).toBe(1);
+    expect(result.out).toContain('unbilled: "Bracket" has no price');
+    expect(result.out).toContain(`${job}, parts[1].unitCostMinorUnits`);
+    expect(result.out.match(/invoice {2}INV-\d+/g)).toHaveLength(3);
+  });
 });
