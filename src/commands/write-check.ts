@@ -1,5 +1,7 @@
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import type { Reading } from '../records/reading.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
+import type { Finding } from '../rules/rule.ts';
 import type { ExaminedJob } from './examine-job.ts';
 import { nextStep } from './next-step.ts';
 import { writeFinding } from './write-finding.ts';
@@ -13,7 +15,9 @@ export function writeCheck(examined: ExaminedJob): string {
   const name = [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
     .filter((word) => word !== undefined)
     .join(' ');
-  const lines = findings.map((finding) => writeFinding(finding, reasonGiven(job, finding)));
+  // what stops the handover stands first; within that, the order of the rules
+  const ranked = findings.toSorted((one, other) => weight(one) - weight(other));
+  const lines = ranked.map((finding) => writeFinding(finding, reasonGiven(job, finding)));
   return [
     `${job.id}  ${name}`,
     ...wireLines(examined),
@@ -23,6 +27,8 @@ export function writeCheck(examined: ExaminedJob): string {
   ].join('\n');
 }
 
+const weight = ({ severity }: Finding) => ['block', 'reason', 'advise'].indexOf(severity);
+
 function wireLines({ job, facts }: ExaminedJob): readonly string[] {
   const { wires, traps } = facts.evidence;
   return [
@@ -30,12 +36,11 @@ function wireLines({ job, facts }: ExaminedJob): readonly string[] {
       const lead = job.connections?.find((made) => made.point === wire.point)?.lead ?? null;
       const next = nextStep(wire, lead);
       const point = job.probePoints?.find((each) => each.name === wire.point);
-      const used = wire.conclusion.kind === 'concluded' ? wire.conclusion.because : (point?.readings ?? []);
-      const others = (point?.readings ?? []).filter((reading) => !used.includes(reading));
-      const also = others.map((reading) => `${writeVolts(millivoltsFromVolts(reading.volts))} V (${reading.key})`);
+      const used = wire.conclusion.kind === 'concluded' ? wire.conclusion.because : [];
+      const others = (point?.readings ?? []).filter((reading) => !used.includes(reading)).map(writeReading);
       return [
         `  ${wire.point.padEnd(4)} ${wire.sentence}`,
-        ...(also.length === 0 ? [] : [`       also read: ${also.join(', ')}`]),
+        ...(others.length === 0 ? [] : [`       ${used.length === 0 ? 'read' : 'also read'}: ${others.join(', ')}`]),
         ...(wire.agreement === 'not proven' ? [`       The verdict "${wire.verdict}" is not proven yet.`] : []),
         ...(next === null ? [] : [`       next: ${next}`]),
         ...wire.traps.map((trap) => `       mind: ${trap.sentence}`),
@@ -43,6 +48,18 @@ function wireLines({ job, facts }: ExaminedJob): readonly string[] {
     }),
     ...traps.map((trap) => `  mind: ${trap.sentence}`),
   ];
+}
+
+/** A reading in short: "12.57 V (out, 30 s)". */
+function writeReading(reading: Reading): string {
+  const about = [
+    reading.key,
+    ...(reading.secondsWaited === undefined ? [] : [`${reading.secondsWaited} s`]),
+    ...(reading.loaded ? ['loaded'] : []),
+    ...(reading.reference === 'chassis' ? [] : [`against ${reading.referencePoint ?? reading.reference}`]),
+    ...(reading.steady ? [] : ['wandering']),
+  ];
+  return `${writeVolts(millivoltsFromVolts(reading.volts))} V (${about.join(', ')})`;
 }
 
 function electricsLines({ electrics }: ExaminedJob): readonly string[] {

@@ -46,7 +46,7 @@ export const chargingVoltsAreNormal: Rule = {
             at: when,
             what: `${seen}: it is not being charged${worse ? ', and it was before' : ''}.`,
             whatToDo: worse
-              ? 'Undo nothing blindly: look for a plug or ground left off, then read again.'
+              ? 'Look for a plug, fuse or ground left off, then read again.'
               : 'Read again at the posts and tell the customer; if it was so before, write that.',
             severity: worse ? 'block' : 'reason',
           },

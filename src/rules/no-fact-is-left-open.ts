@@ -1,3 +1,4 @@
+import { deviceLeads } from '../records/connection.ts';
 import type { Job } from '../records/job.ts';
 import { withConnection, withHarness, withPlacement } from './overlay.ts';
 import type { JobFacts, Rule, RuleHit } from './rule.ts';
@@ -20,7 +21,7 @@ function sections(job: Job, profile: JobFacts['profile']): readonly Section[] {
     ];
   });
   const groundSection: Section = [
-    'ground',
+    'ground point',
     { 'whether it stands on bare metal': ground?.bareMetal, 'whether it is shakeproof': ground?.shakeproof },
   ];
   const harnessSection: Section = [
@@ -44,6 +45,8 @@ function sections(job: Job, profile: JobFacts['profile']): readonly Section[] {
   ];
 }
 
+const leads: readonly string[] = deviceLeads;
+
 /** What the rules rest on is recorded: a tick that nobody set proves nothing. */
 export const noFactIsLeftOpen: Rule = {
   id: 'no-fact-is-left-open',
@@ -59,7 +62,7 @@ export const noFactIsLeftOpen: Rule = {
       return [
         {
           at,
-          what: `Not recorded of the ${at}: ${open.join(', ')}.`,
+          what: `Not recorded of the ${leads.includes(at) ? `${at} lead` : at}: ${open.join(', ')}.`,
           whatToDo: 'Look, and record what you see.',
         },
       ];

@@ -14,6 +14,7 @@ const day = ['--day', '2026-11-24', '--book', book];
 beforeAll(() => cpSync(path.resolve(import.meta.dirname, '../../sample-jobs'), book, { recursive: true }));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+const order = ['BLOCK', 'REASON', 'ADVISE'];
 const file = (code: string) => path.join(book, `jobs/2026/2026-11-24-${code}.json`);
 /** Runs `check --json` after a change to one job's file, which is put back afterwards. */
 async function checkWith(code: string, change: (job: Record<string, unknown>) => void) {
@@ -99,6 +100,25 @@ describe('keyout check for people', () => {
     const { text } = await checkWith('M2WB', () => {});
     expect(text).toMatch(/REASON \(device\).*\n.*why.*\n {4}reason given: Beam covers/);
     expect(text).toMatch(/Nothing stops the handover \(1 finding answered or for advice\)/);
+  });
+
+  test('puts what stops the handover first, and gives every reading of a wire left open', async () => {
+    const { text } = await checkWith('KX4D', (job) => {
+      const points = job.probePoints as { readings: object[] }[];
+      if (points[0] !== undefined)
+        points[0].readings = [
+          { key: 'out', volts: 12.57, secondsWaited: 30 },
+          { key: 'on', volts: 12.4, steady: false },
+          { key: 'running', volts: -14.1, reference: 'battery positive' },
+        ];
+      job.after = { restVolts: 12.1, chargingVolts: 14.1 };
+    });
+    expect(text).toContain(
+      'read: 12.57 V (out, 30 s), 12.40 V (on, wandering), -14.10 V (running, against battery positive)',
+    );
+    const severities = [...text.matchAll(/^ {2}(BLOCK|REASON|ADVISE)/gm)].map((match) => match[1] ?? '');
+    expect(new Set(severities)).toEqual(new Set(['BLOCK', 'REASON', 'ADVISE']));
+    expect(severities).toEqual(severities.toSorted((one, other) => order.indexOf(one) - order.indexOf(other)));
   });
 
   test('tells the readings that a conclusion does not rest on', async () => {

@@ -74,6 +74,8 @@ const antenna = (belowGlassTopMillimetres: number | undefined, inSweptArea: bool
 const boundaries: readonly (readonly [Rule, string, RuleExample['change'], readonly string[]])[] = [
   [tapeIsLongEnough, '25 mm of tape', taped(25), []],
   [tapeIsLongEnough, '24 mm of tape', taped(24), ['supply reason']],
+  [tapeIsLongEnough, '26 mm of tape', taped(26), []],
+  [splicesAreStaggered, 'joints 26 mm apart', withConnection('supply', { nextJointMillimetres: 26 }), []],
   [splicesAreStaggered, 'joints 25 mm apart', withConnection('supply', { nextJointMillimetres: 25 }), []],
   [
     splicesAreStaggered,
@@ -83,17 +85,24 @@ const boundaries: readonly (readonly [Rule, string, RuleExample['change'], reado
   ],
   // FAA AC 43.13-1B table 11-13
   [strandsAreNotCut, '2 nicked in 14 AWG', nicked(2, 14), []],
+  [strandsAreNotCut, '1 nicked in 14 AWG', nicked(1, 14), []],
+  [strandsAreNotCut, '3 nicked in 12 AWG', nicked(3, 12), []],
+  [strandsAreNotCut, '5 nicked in 8 AWG', nicked(5, 8), []],
   [strandsAreNotCut, '3 nicked in 14 AWG', nicked(3, 14), ['supply reason']],
   [strandsAreNotCut, '4 nicked in 12 AWG', nicked(4, 12), []],
   [strandsAreNotCut, '5 nicked in 10 AWG', nicked(5, 10), ['supply reason']],
   [strandsAreNotCut, '6 nicked in 8 AWG', nicked(6, 8), []],
   [strandsAreNotCut, '7 nicked in 8 AWG', nicked(7, 8), ['supply reason']],
   // FAA AC 43.13-1B 11-158(b), 11-96(a)
+  [harnessIsTiedAtIntervals, 'ties 304 mm apart', ties(304), []],
+  [harnessIsTiedAtIntervals, 'ties 609 mm apart', ties(609), ['harness advise']],
   [harnessIsTiedAtIntervals, 'ties 305 mm apart', ties(305), []],
   [harnessIsTiedAtIntervals, 'ties 306 mm apart', ties(306), ['harness advise']],
   [harnessIsTiedAtIntervals, 'ties 610 mm apart', ties(610), ['harness advise']],
   [harnessIsTiedAtIntervals, 'ties 611 mm apart', ties(611), ['harness reason']],
   // Army TM 1-1500-204-23-4
+  [bendRadiusIsWideEnough, 'a bend of 10.1 diameters', bend(10.1), []],
+  [bendRadiusIsWideEnough, 'a bend of 3.1 diameters', bend(3.1), ['harness advise']],
   [bendRadiusIsWideEnough, 'a bend of 10 diameters', bend(10), []],
   [bendRadiusIsWideEnough, 'a bend of 9.9 diameters', bend(9.9), ['harness advise']],
   [bendRadiusIsWideEnough, 'a bend of 3 diameters', bend(3), ['harness advise']],
@@ -125,16 +134,20 @@ const boundaries: readonly (readonly [Rule, string, RuleExample['change'], reado
   [windscreenAreaIsRespected, 'a car', onVehicle({ class: 'car' }), ['windscreen advise']],
   [windscreenAreaIsRespected, 'plant', onVehicle({ class: 'plant' }), ['windscreen advise']],
   // common practice, no source
+  [awayFromHeatSources, '101 mm from a hot part', withPlacement({ heatMillimetres: 101 }), []],
   [awayFromHeatSources, '100 mm from a hot part', withPlacement({ heatMillimetres: 100 }), []],
   [awayFromHeatSources, '99 mm from a hot part', withPlacement({ heatMillimetres: 99 }), ['device reason']],
   [withinHeatLimit, '-20 °C where -20 °C is borne', withPlacement({ expectedCelsiusMin: -20 }), []],
   [withinHeatLimit, '-21 °C where -20 °C is borne', withPlacement({ expectedCelsiusMin: -21 }), ['device reason']],
   // 47 CFR 2.1091(b)
+  [distanceFromPeople, '201 mm from people', withPlacement({ personMillimetres: 201 }), []],
   [distanceFromPeople, '200 mm from people', withPlacement({ personMillimetres: 200 }), []],
   [distanceFromPeople, '199 mm from people', withPlacement({ personMillimetres: 199 }), ['device reason']],
   [distanceFromPeople, 'no distance measured', withPlacement({ personMillimetres: undefined }), ['device advise']],
+  [withinHeatLimit, '59 °C where 60 °C is borne', withPlacement({ expectedCelsiusMax: 59 }), []],
   [withinHeatLimit, '60 °C where 60 °C is borne', withPlacement({ expectedCelsiusMax: 60 }), []],
   [withinHeatLimit, '61 °C where 60 °C is borne', withPlacement({ expectedCelsiusMax: 61 }), ['device reason']],
+  [fixingPointsSuffice, 'three points', withPlacement({ fixing: 'screws', fixingPoints: 3 }), []],
   [fixingPointsSuffice, 'two points', withPlacement({ fixing: 'screws', fixingPoints: 2 }), []],
   [fixingPointsSuffice, 'one point', withPlacement({ fixing: 'screws', fixingPoints: 1 }), ['device reason']],
 ];
