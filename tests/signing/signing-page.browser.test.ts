@@ -1,11 +1,19 @@
-import { existsSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { examineJob } from '../../src/commands/examine-job.ts';
+import { renderHandover } from '../../src/commands/render-handover.ts';
+import { sign } from '../../src/commands/sign.ts';
 import type { SignedAnswer } from '../../src/signing/read-answer.ts';
 import { type OpenSigning, serveSigningPage } from '../../src/signing/serve-signing-page.ts';
 import { type SigningSheet, shownText } from '../../src/signing/signing-sheet.ts';
+import { readJob } from '../../src/storage/jobs.ts';
+import { openBook } from '../../src/storage/open-book.ts';
+import { runCommand } from './run-command.ts';
 import { sampleSheet } from './sample-sheet.ts';
 
 const executablePath = '/usr/bin/chromium';
@@ -253,6 +261,48 @@ describe('in a real browser', () => {
     expect(await page.title()).toBe(sampleSheet.title);
     expect(hits).toBe(0);
     elsewhere.close();
+  });
+});
+
+describe('from the screen to the paper', () => {
+  const root = mkdtempSync(path.join(tmpdir(), 'keyout-screen-'));
+  afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+  test('the strokes drawn with a finger are lines of the printed sheet, of the same form', async () => {
+    cpSync(path.resolve(import.meta.dirname, '../../sample-jobs'), root, { recursive: true });
+    const id = '2026-11-24-KX4D';
+    const context = await browser.newContext({ viewport: { width: 820, height: 1180 }, hasTouch: true });
+    const signed = await runCommand(sign, root, [id], {}, async (url) => {
+      const page = await context.newPage();
+      await page.goto(url);
+      await page.getByLabel('Your name').fill('Ada Quill');
+      await page.getByLabel('I accept the work as described').check();
+      await stroke(page, wave);
+      await stroke(page, [
+        [40, 150],
+        [240, 150],
+      ]);
+      await page.getByRole('button', { name: 'Sign', exact: true }).click();
+      await page.getByText('Signed and stored.').waitFor();
+    });
+    await context.close();
+    expect(signed.exitCode).toBe(0);
+    const book = openBook(root);
+    const { signature } = readJob(book, id);
+    const sheet = await renderHandover(book, await examineJob(book, readJob(book, id)));
+    const drawn = sheet.pages.flatMap((page) => page.marks.filter((mark) => mark.kind === 'polyline'));
+    const shapes = drawn.map(({ steps }) => [[0, 0], ...steps]);
+    expect(shapes).toHaveLength(2);
+    const scale =
+      (shapes[1]?.at(-1)?.[0] ?? 0) / ((signature?.strokes?.[1]?.at(-2) ?? 0) - (signature?.strokes?.[1]?.[0] ?? 0));
+    for (const [place, kept] of (signature?.strokes ?? []).entries()) {
+      const [left = 0, top = 0] = kept;
+      expect(shapes[place]).toHaveLength(kept.length / 2);
+      for (const [index, point] of (shapes[place] ?? []).entries()) {
+        expect(point[0]).toBeCloseTo(((kept[2 * index] ?? 0) - left) * scale, 0);
+        expect(point[1]).toBeCloseTo(((kept[2 * index + 1] ?? 0) - top) * scale, 0);
+      }
+    }
   });
 });
 
