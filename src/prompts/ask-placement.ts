@@ -64,7 +64,8 @@ async function askCommerce(zone: string, job: Job, ask: Ask): Promise<Job['vehic
   );
   if (weight === '') return { ...job.vehicle, commercial };
   const pounds = /lb/i.test(weight);
-  const grossWeightKilograms = Math.round(Number.parseInt(weight, 10) * (pounds ? 0.45359237 : 1));
+  // rounded down: 49 CFR 390.5 puts 4536 kg beside 10,001 lb, and 10,000 lb, which many plates carry, must stay below
+  const grossWeightKilograms = Math.floor(Number.parseInt(weight, 10) * (pounds ? 0.45359237 : 1));
   return { ...job.vehicle, commercial, grossWeightKilograms };
 }
 

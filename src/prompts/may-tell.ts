@@ -18,6 +18,7 @@ export const toldAfter: Readonly<Record<string, string>> = {
   'photographs-are-present': 'photographs',
   'photographs-asked-for-are-present': 'photographs',
   'photographs-where-a-rule-asks': 'photographs',
+  'no-fact-is-left-open': 'signature',
   'signature-or-reason': 'signature',
   'record-is-complete': 'signature',
 };

@@ -9,6 +9,7 @@ import { fuseIsNearTheTap } from '../../src/rules/fuse-is-near-the-tap.ts';
 import { fuseSuitsTheWire } from '../../src/rules/fuse-suits-the-wire.ts';
 import { groundDropIsSmall } from '../../src/rules/ground-drop-is-small.ts';
 import { ignitionHoldsThroughCrank } from '../../src/rules/ignition-holds-through-crank.ts';
+import { isolatorSideIsRecorded } from '../../src/rules/isolator-side-is-recorded.ts';
 import { keyOutWaitIsLongEnough } from '../../src/rules/key-out-wait-is-long-enough.ts';
 import { leadCarriesTheLoad } from '../../src/rules/lead-carries-the-load.ts';
 import { leadIsNoSmallerThanDeviceLead } from '../../src/rules/lead-is-no-smaller-than-device-lead.ts';
@@ -421,4 +422,22 @@ test('what to do about a short wait tells of a sleeping vehicle where there is n
   const button: Change = (job) => ({ ...wait(60)(job), vehicle: { ...job.vehicle, start: 'button' } });
   const [hit] = keyOutWaitIsLongEnough.check(soundFacts(button(soundJob)));
   expect(hit?.whatToDo).toMatch(/fall asleep/);
+});
+
+test.each([
+  [9, ['supply advise']],
+  [9.01, []],
+  [0, ['supply advise']],
+  [12.5, []],
+])('a wire that reads %d V with the isolator open tells its side: %j', (volts, finds) => {
+  const change: Change = (job) => ({
+    ...job,
+    vehicle: { ...job.vehicle, batteryIsolator: true },
+    probePoints: (job.probePoints ?? []).map((point) =>
+      point.name === 'P1'
+        ? { ...point, readings: [...(point.readings ?? []), { key: 'out' as const, volts, isolator: 'open' as const }] }
+        : point,
+    ),
+  });
+  expect(hits(isolatorSideIsRecorded, change)).toEqual(finds);
 });
