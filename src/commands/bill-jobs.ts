@@ -9,7 +9,7 @@ import type { Payer } from '../records/payer.ts';
 import { changeBook } from '../storage/change-book.ts';
 import { unfinishedNumbers } from '../storage/complete-unfinished.ts';
 import { issueDocument } from '../storage/issue-document.ts';
-import { issuedForJob } from '../storage/issued.ts';
+import { type IssuedDocument, issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay, readJob } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import type { World } from './command.ts';
@@ -96,7 +96,12 @@ export async function draftInvoice(book: OpenBook, jobs: readonly Job[], issued:
  * @param world the outside world
  * @returns the invoice, or null when all of the jobs are billed already
  */
-export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: string, world: World) {
+async function billJobs(
+  book: OpenBook,
+  jobs: readonly Job[],
+  issued: string,
+  world: World,
+): Promise<IssuedDocument | null> {
   return changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) => {
     const unbilled = jobs.filter((job) => issuedForJob(book, job.id) === null);
     if (unbilled.length === 0) return null;
@@ -106,6 +111,58 @@ export async function billJobs(book: OpenBook, jobs: readonly Job[], issued: str
     writeInvoiceCover(book, document.invoice);
     return document;
   });
+}
+
+/** What came of billing several groups of jobs: documents, jobs that another process billed meanwhile, and what stopped a group. */
+export type Billed = {
+  readonly documents: readonly IssuedDocument[];
+  readonly meanwhile: readonly (readonly Job[])[];
+  readonly stopped: readonly { readonly jobs: readonly Job[]; readonly problem: Problem }[];
+};
+
+/**
+ * Issues an invoice for each group of jobs; what stops one group does not stop the others.
+ * @param book the open book
+ * @param groups jobs that go on one invoice each
+ * @param issued the day of issue
+ * @param world the outside world
+ */
+export async function billGroups(
+  book: OpenBook,
+  groups: readonly (readonly Job[])[],
+  issued: string,
+  world: World,
+): Promise<Billed> {
+  const documents: IssuedDocument[] = [];
+  const meanwhile: (readonly Job[])[] = [];
+  const stopped: { jobs: readonly Job[]; problem: Problem }[] = [];
+  for (const jobs of groups) {
+    try {
+      const document = await billJobs(book, jobs, issued, world);
+      if (document === null) meanwhile.push(jobs);
+      else documents.push(document);
+    } catch (error) {
+      // a book that cannot be written or is damaged stops every group
+      if (!(error instanceof Problem) || error.exitCode === 1) throw error;
+      stopped.push({ jobs, problem: error });
+    }
+  }
+  return { documents, meanwhile, stopped };
+}
+
+/**
+ * Tells what stopped some groups of jobs, and ends with the last of it; does nothing when all went well.
+ * @param stopped groups and what stopped each
+ * @param world the outside world
+ * @throws Problem the last of those told
+ */
+export function failStopped(stopped: Billed['stopped'], world: World): void {
+  for (const { jobs, problem } of stopped.slice(0, -1))
+    world.tell(
+      `${jobs.map((job) => job.id).join(', ')}: ${problem.what}\n  where: ${problem.where}\n  to do: ${problem.whatToDo}`,
+    );
+  const last = stopped.at(-1);
+  if (last !== undefined) throw last.problem;
 }
 
 /**

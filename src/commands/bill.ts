@@ -1,26 +1,47 @@
+import { Problem } from '../problem.ts';
+import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import { issuedForJob } from '../storage/issued.ts';
+import { type IssuedDocument, issuedForJob } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
-import { billJobs, draftInvoice, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
+import { billGroups, draftInvoice, failStopped, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
 import { chosenJobs } from './chosen-jobs.ts';
-import type { Command } from './command.ts';
+import type { Call, Command } from './command.ts';
 import { examineJob } from './examine-job.ts';
 import { askForTrip } from './trip-of-job.ts';
 import { writeFinding } from './write-finding.ts';
 
 function writeDraft(invoice: IssuedInvoice, locale: string): string {
   const money = (minorUnits: number) => writeMoney(minorUnits, invoice.currency, locale);
-  const rows = invoice.lines.map(
-    (line) => `  ${line.what.padEnd(52).slice(0, 52)} ${money(line.netMinorUnits).padStart(12)}\n      ${line.because}`,
-  );
+  const { totals } = invoice;
+  const row = (what: string, minorUnits: number) =>
+    `  ${what.padEnd(52).slice(0, 52)} ${money(minorUnits).padStart(12)}`;
+  const rows = invoice.lines.map((line) => `${row(line.what, line.netMinorUnits)}\n      ${line.because}`);
   return [
     `Quote for ${invoice.payer.name}: ${invoice.vehicles.map((vehicle) => vehicle.text).join('; ')}`,
     ...rows,
-    `  ${'net'.padEnd(52)} ${money(invoice.totals.netMinorUnits).padStart(12)}`,
-    `  ${'tax'.padEnd(52)} ${money(invoice.totals.taxMinorUnits).padStart(12)}`,
-    `  ${'total'.padEnd(52)} ${money(invoice.totals.grossMinorUnits).padStart(12)}`,
+    ...invoice.allowances.map((each) =>
+      row(each.because, each.charge ? each.amountMinorUnits : -each.amountMinorUnits),
+    ),
+    row('net', totals.netMinorUnits),
+    ...invoice.taxes
+      .filter((group) => group.taxMinorUnits !== 0)
+      .map((group) => row(`${group.name}, ${group.ratePercent} %`, group.taxMinorUnits)),
+    row('total', totals.grossMinorUnits),
+    ...(totals.roundingMinorUnits === undefined ? [] : [row('rounding', totals.roundingMinorUnits)]),
+    ...(totals.paidMinorUnits === 0 ? [] : [row('paid already', -totals.paidMinorUnits)]),
+    ...(totals.dueMinorUnits === totals.grossMinorUnits ? [] : [row('due', totals.dueMinorUnits)]),
   ].join('\n');
+}
+
+function writeIssued({ number, invoice, pdfPath }: IssuedDocument, locale: string): string {
+  return `${number}  ${writeMoney(invoice.totals.grossMinorUnits, invoice.currency, locale)}  ${pdfPath}`;
+}
+
+function perOf(call: Call): 'vehicle' | 'payer' | null {
+  const { per } = call.options;
+  if (per === undefined || per === 'vehicle' || per === 'payer') return per ?? null;
+  throw new Problem(`"${per}" is no way to bill.`, 'keyout bill --per', 'Write "vehicle" or "payer".', 2);
 }
 
 /** `keyout bill [JOB…]`: issue invoices, one a vehicle or one a payer; `--draft` shows the same without issuing. */
@@ -37,7 +58,9 @@ export const bill: Command = {
     const book = await openBook(world.bookFolder);
     const today = world.today(book.book.timeZone);
     const day = typeof call.options.day === 'string' ? call.options.day : today;
-    const per = call.options.per === 'payer' || call.options.per === 'vehicle' ? call.options.per : null;
+    if (!isCalendarDate(day))
+      throw new Problem(`"${day}" is not a date that exists.`, 'keyout bill --day', 'Write it like 2026-11-24.', 2);
+    const per = perOf(call);
     if (call.options.draft !== true) await finishInterrupted(book, world);
     await askForTrip(book, day, world);
     const ready = [];
@@ -58,26 +81,21 @@ export const bill: Command = {
       }
       ready.push(job);
     }
-    const made = [];
-    for (const jobs of invoiceGroups(book, ready, per)) {
-      if (call.options.draft === true) {
-        const draft = await draftInvoice(book, jobs, today);
-        made.push(draft);
-        if (!world.json) world.say(writeDraft(draft, book.book.locale));
-        continue;
-      }
-      const issued = await billJobs(book, jobs, today, world);
-      if (issued === null) {
-        world.tell(`${jobs.map((job) => job.id).join(', ')}: billed meanwhile by another keyout.`);
-        continue;
-      }
-      made.push(issued.invoice);
-      if (!world.json)
-        world.say(
-          `${issued.invoice.number}  ${writeMoney(issued.invoice.totals.grossMinorUnits, issued.invoice.currency, book.book.locale)}  ${issued.pdfPath}`,
-        );
+    const groups = invoiceGroups(book, ready, per);
+    if (call.options.draft === true) {
+      const drafts = [];
+      for (const jobs of groups) drafts.push(await draftInvoice(book, jobs, today));
+      const quotes = drafts.map((draft) => writeDraft(draft, book.book.locale)).join('\n\n');
+      world.say(world.json ? JSON.stringify(drafts, null, 2) : quotes);
+      return 0;
     }
-    if (world.json) world.say(JSON.stringify(made, null, 2));
+    const billed = await billGroups(book, groups, today, world);
+    for (const jobs of billed.meanwhile)
+      world.tell(`${jobs.map((job) => job.id).join(', ')}: billed meanwhile by another keyout.`);
+    const invoices = billed.documents.map((document) => document.invoice);
+    if (world.json) world.say(JSON.stringify(invoices, null, 2));
+    else for (const document of billed.documents) world.say(writeIssued(document, book.book.locale));
+    failStopped(billed.stopped, world);
     return stopped > 0 ? 1 : 0;
   },
 };

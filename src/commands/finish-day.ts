@@ -1,4 +1,4 @@
-import { Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { Job } from '../records/job.ts';
@@ -7,7 +7,7 @@ import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { signatureState } from '../storage/signature-state.ts';
-import { billJobs, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
+import { billGroups, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
 import type { World } from './command.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
@@ -66,20 +66,12 @@ export async function finishDay(book: OpenBook, day: CalendarDate, world: World)
   await finishInterrupted(book, world);
   const unbilled: Job[] = [];
   for (const examined of sound) if ((await issuedForJob(book, examined.job.id)) === null) unbilled.push(examined.job);
-  const refused = new Map<string, Problem>();
-  for (const jobs of invoiceGroups(book, unbilled, null)) {
-    try {
-      await billJobs(book, jobs, day, world);
-    } catch (error) {
-      // what one bill lacks must not keep the day's other customers waiting for theirs
-      if (!(error instanceof Problem)) throw error;
-      for (const job of jobs) refused.set(job.id, error);
-    }
-  }
+  // what one bill lacks must not keep the day's other customers waiting for theirs
+  const { stopped } = await billGroups(book, invoiceGroups(book, unbilled, null), day, world);
   const jobs: FinishedJob[] = [];
   for (const examined of examinedJobs) {
     const issued = await issuedForJob(book, examined.job.id);
-    const refusal = refused.get(examined.job.id);
+    const refusal = stopped.find((each) => each.jobs.includes(examined.job))?.problem;
     jobs.push({
       job: examined.job.id,
       vehicle: vehicleName(examined.job),

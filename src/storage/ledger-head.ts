@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
+import { Problem } from '../problem.ts';
 import { type LedgerHead, ledgerHead } from '../records/ledger-entry.ts';
 import { readRecord } from '../records/read-record.ts';
 import type { Damage } from './damage.ts';
@@ -13,10 +14,19 @@ export const firstPrevious = '0'.repeat(64);
 
 const headFile = (open: OpenBook) => path.join(open.folder, 'ledger-head.json');
 
-/** The ledger's head, or null when none was written yet. */
+/**
+ * The ledger's head, or null when none was written yet.
+ * @throws Problem when it cannot be read
+ */
 export function readHead(open: OpenBook): LedgerHead | null {
   const file = headFile(open);
-  return existsSync(file) ? readRecord(ledgerHead, readJson(file), file) : null;
+  if (!existsSync(file)) return null;
+  try {
+    return readRecord(ledgerHead, readJson(file), file);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    throw new Problem(error.what, error.where, 'Put ledger.jsonl and ledger-head.json back from a copy.', 1);
+  }
 }
 
 /** Writes the ledger's head, whole or not at all. */

@@ -36,14 +36,29 @@ function wholeText(open: OpenBook): string {
 
 const linesOf = (text: string): readonly string[] => text.split('\n').slice(0, -1);
 
+type ReadLedger = {
+  readonly text: string;
+  readonly head: LedgerHead | null;
+  readonly unreadable: readonly Damage[];
+};
+
+function headIfReadable(open: OpenBook): Omit<ReadLedger, 'text'> {
+  try {
+    return { head: readHead(open), unreadable: [] };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return { head: null, unreadable: [{ where: error.where, what: error.what, whatToDo: error.whatToDo }] };
+  }
+}
+
 // a head that stood still while the lines were read belongs to them
-function textWithHead(open: OpenBook): { readonly text: string; readonly head: LedgerHead | null } {
-  let head = readHead(open);
+function textWithHead(open: OpenBook): ReadLedger {
+  let before = headIfReadable(open);
   for (let turn = 0; ; turn += 1) {
     const text = wholeText(open);
-    const after = readHead(open);
-    if (after?.last === head?.last || turn === readingTurnsMax) return { text, head: after };
-    head = after;
+    const after = headIfReadable(open);
+    if (after.head?.last === before.head?.last || turn === readingTurnsMax) return { text, ...after };
+    before = after;
   }
 }
 
@@ -55,11 +70,11 @@ export function inspectLedger(open: OpenBook): {
   readonly entries: readonly LedgerEntry[];
   readonly broken: readonly Damage[];
 } {
-  const { text, head } = textWithHead(open);
+  const { text, head, unreadable } = textWithHead(open);
   const known = judgedBefore.get(ledgerFile(open));
   const start = known !== undefined && text.startsWith(known.text) ? known : nothing;
   const entries = [...start.entries];
-  const broken: Damage[] = [];
+  const broken: Damage[] = [...unreadable];
   let previous = start.previous;
   let place = start.entries.length;
   for (const line of linesOf(text.slice(start.text.length))) {

@@ -33,9 +33,10 @@ function spokenOfDamage(open: OpenBook, entries: readonly LedgerEntry[]): readon
   for (const [place, { sha256: digest, entry }] of spokenOf(entries)) {
     const file = path.join(open.folder, place);
     const sheet = entry.event === 'handed over' ? `\`keyout handover ${entry.job}\` makes it again.` : null;
-    if (!existsSync(file))
+    const found = digestOf(file);
+    if (found === null)
       damage.push({ where: place, what: 'The file is missing.', whatToDo: sheet ?? 'Put it back from a copy.' });
-    else if (sha256(readFileSync(file)) !== digest)
+    else if (found !== digest)
       damage.push({
         where: place,
         what: `The file was altered after it was ${wordFor(entry)}.`,
@@ -43,6 +44,16 @@ function spokenOfDamage(open: OpenBook, entries: readonly LedgerEntry[]): readon
       });
   }
   return damage;
+}
+
+// a folder, a broken link or an unreadable file in the place of a file is as bad as none
+function digestOf(file: string): string | null {
+  try {
+    return sha256(readFileSync(file));
+  } catch (error) {
+    if (typeof (error as NodeJS.ErrnoException).code !== 'string') throw error;
+    return null;
+  }
 }
 
 function wordFor(entry: LedgerEntry): string {

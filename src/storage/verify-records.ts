@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { type IssuedInvoice, issuedInvoice } from '../records/issued-invoice.ts';
@@ -34,7 +34,7 @@ function documentDamage(open: OpenBook, entry: Entry<'issued'> | Entry<'credited
   const folder = issuedFolder({ number: entry.number, issued: entry.day });
   const place = path.join(folder, 'invoice.json');
   const file = path.join(open.folder, place);
-  if (!existsSync(file)) return [];
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true) return [];
   let record: IssuedInvoice;
   try {
     record = readRecord(issuedInvoice, readJson(file), place);

@@ -220,6 +220,51 @@ describe('keyout owed', () => {
   });
 });
 
+describe('keyout bill', () => {
+  test('what stops one job does not stop the others, and is told at the end', async () => {
+    const { folder, run, verified } = freshBook();
+    for (const number of ['INV-0001', 'INV-0002', 'INV-0003', 'INV-0004'])
+      await run('credit', number, '--because', 'billed anew');
+    const place = path.join(folder, 'jobs/2026/2026-11-24-M2WB.json');
+    const job = JSON.parse(readFileSync(place, 'utf8')) as Record<string, unknown>;
+    writeFileSync(place, JSON.stringify({ ...job, parts: [{ what: 'Gold', quantity: '1', part: 'gold' }] }));
+    const result = await run('bill', '--day', '2026-11-24', '--json');
+    expect(result.exitCode).toBe(3);
+    expect(result.err).toMatch(/no part "gold"/);
+    expect((JSON.parse(result.out) as IssuedInvoice[]).map((each) => each.number)).toEqual([
+      'INV-0005',
+      'INV-0006',
+      'INV-0007',
+    ]);
+    const day = await run('day', '2026-11-24');
+    expect(day.exitCode).toBe(1);
+    expect(day.out).toMatch(/unbilled: The rate card has no part "gold"/);
+    await verified();
+  });
+
+  test.each([
+    ['--per', 'truck'],
+    ['--day', '2026-02-30'],
+  ])('%s %s is refused', async (option, value) => {
+    const refused = await freshBook().run('bill', option, value);
+    expect(refused.exitCode).toBe(2);
+    expect(refused.err).toContain(value);
+  });
+
+  test('a quote shows discounts, deposit and what is due, and issues nothing', async () => {
+    const { folder, run } = freshBook();
+    await run('credit', 'INV-0001', '--because', 'billed anew');
+    const number = '2026-11-24-KX4D';
+    const place = path.join(folder, `jobs/2026/${number}.json`);
+    const job = JSON.parse(readFileSync(place, 'utf8')) as Record<string, unknown>;
+    writeFileSync(place, JSON.stringify({ ...job, discountPercent: '10', depositMinorUnits: 5000 }));
+    const before = readFileSync(path.join(folder, 'ledger.jsonl'), 'utf8');
+    const quote = await run('bill', number, '--draft');
+    expect(quote.out).toMatch(/10 % off[\s\S]*net[\s\S]*total[\s\S]*paid already\s+-\$50\.00[\s\S]*due/);
+    expect(readFileSync(path.join(folder, 'ledger.jsonl'), 'utf8')).toBe(before);
+  });
+});
+
 test('a van issues in a series of its own, and an unknown van is refused', async () => {
   const { run, verified, folder } = freshBook();
   expect((await run('credit', 'INV-0001', '--because', 'x', '--van', 'north')).err).toMatch(/numbering\.vans/);

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -135,6 +135,15 @@ describe('keyout verify', () => {
       (folder) => writeFileSync(path.join(folder, 'issued/numbers/INV-0009.json'), '{}'),
       'issued/numbers/INV-0009.json',
     ],
+    [
+      'a folder in the place of a file',
+      (folder) => {
+        rmSync(path.join(folder, invoice));
+        mkdirSync(path.join(folder, invoice));
+      },
+      invoice,
+    ],
+    ['a head that is no head', (folder) => writeFileSync(path.join(folder, 'ledger-head.json'), '{}'), /ledger-head/],
     [
       'an altered handover sheet',
       (folder) => appendFileSync(path.join(folder, 'out/2026-11-24/2026-11-24-KX4D-handover.pdf'), ' '),
