@@ -40,7 +40,7 @@ export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
         cells: keys.map((key) => {
           const reading = point.readings.find((each) => each.key === key && inTable(each));
           return {
-            text: reading === undefined ? missing : `${writing.volts(reading.volts)}${isReversed(reading) ? '*' : ''}`,
+            text: reading === undefined ? missing : `${isReversed(reading) ? '*' : ''}${writing.volts(reading.volts)}`,
           };
         }),
         loaded:

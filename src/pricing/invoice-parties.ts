@@ -2,6 +2,7 @@ import type { Book } from '../records/book.ts';
 import type { InvoiceParty } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
 import type { Payer } from '../records/payer.ts';
+import type { PricingWords } from './words/pricing-words.ts';
 
 /**
  * An object with one field, or none when the value is not given.
@@ -56,13 +57,14 @@ const lineLength = 200;
 /**
  * The vehicle of a job in one line, as a person says it.
  * @param job the job
+ * @param words the words of the document's language
  */
-export function vehicleText(job: Job): string {
+export function vehicleText(job: Job, words: PricingWords): string {
   const { year, maker, model, plate, unitNumber, vin } = job.vehicle;
   const name = [year, maker, model].filter((word) => word !== undefined).join(' ');
   const marks = [
-    plate === undefined ? '' : `plate ${plate}`,
-    unitNumber === undefined ? '' : `unit ${unitNumber}`,
+    plate === undefined ? '' : words.plate(plate),
+    unitNumber === undefined ? '' : words.unitNumber(unitNumber),
     vin === undefined ? '' : `VIN ${vin}`,
   ].filter((word) => word !== '');
   return ([name, ...marks].filter((word) => word !== '').join(', ') || job.id).slice(0, lineLength).trim();

@@ -12,6 +12,7 @@ import { netOfTax } from './net-of-tax.ts';
 import type { PricedLine } from './priced-line.ts';
 import { settingOf } from './setting.ts';
 import { collectCodes, taxCodeOf } from './tax-codes.ts';
+import { pricingWords } from './words/pricing-words.ts';
 
 export type InvoiceInput = {
   readonly number: string;
@@ -120,6 +121,7 @@ export function makeInvoice(input: InvoiceInput): IssuedInvoice {
   const { book, payer, issued, number } = input;
   const jobs = input.jobs.map(({ job }) => job);
   const charged = charge(input);
+  const language = payer.language ?? book.language;
   const days = jobs.map(({ day }) => day).sort();
   return {
     schema: 'keyout-invoice-1',
@@ -129,7 +131,7 @@ export function makeInvoice(input: InvoiceInput): IssuedInvoice {
     due: addDays(issued, payer.termsDays ?? book.payment.termsDays),
     supplied: { from: days[0] ?? issued, to: days.at(-1) ?? issued },
     currency: book.currency,
-    language: payer.language ?? book.language,
+    language,
     regime: book.tax.regime,
     pricesIncludeTax: includesTax(book),
     seller: sellerOf(book),
@@ -140,7 +142,7 @@ export function makeInvoice(input: InvoiceInput): IssuedInvoice {
     vehicles: jobs.map((job) => ({
       job: job.id,
       day: job.day,
-      text: vehicleText(job),
+      text: vehicleText(job, pricingWords(language)),
       ...given('customer', job.identity.customer?.name),
       ...given('place', job.identity.place),
       ...given('purchaseOrder', job.identity.purchaseOrder),

@@ -21,6 +21,17 @@ export const exampleBook = book.parse({
 
 const plain = { discountMinorUnits: 0, discountBecause: '', baseQuantity: '1' } as const;
 
+/** A flat rate. */
+export const examplePricedLine = {
+  kind: 'flat rate',
+  what: 'New fit',
+  because: '',
+  quantity: '1',
+  unit: 'each',
+  unitPriceMinorUnits: '14500',
+  ...plain,
+} as const;
+
 /** An invoice over a flat rate and a length of cable priced in fractions of a cent. */
 export const exampleInvoice = makeInvoice({
   number: 'INV-0001',
@@ -31,15 +42,7 @@ export const exampleInvoice = makeInvoice({
     {
       job: job.parse(soundJob),
       lines: [
-        {
-          kind: 'flat rate',
-          what: 'New fit',
-          because: '',
-          quantity: '1',
-          unit: 'each',
-          unitPriceMinorUnits: '14500',
-          ...plain,
-        },
+        examplePricedLine,
         {
           kind: 'parts',
           what: 'Cable',

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { invoiceView } from '../../src/documents/invoice-view.ts';
 import { ruleSummariesEs } from '../../src/documents/words/rule-summaries-es.ts';
+import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import type { JobInput } from '../../src/records/job.ts';
 import { rules } from '../../src/rules/index.ts';
-import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { exampleBook, exampleCredit, exampleInvoice } from './example-invoice.ts';
+import { soundFacts, soundJob, soundPayer } from '../../src/rules/sound-job.ts';
+import { exampleBook, exampleCredit, exampleInvoice, examplePricedLine } from './example-invoice.ts';
 import { saidIn, viewOf } from './view-of.ts';
 
 const facts = soundFacts(soundJob);
@@ -99,5 +100,19 @@ describe('a Spanish invoice', () => {
     const spanish = invoiceView({ invoice: { ...invoice, language: 'es' }, book: exampleBook });
     const { paper: _paper, accent: _accent, ...said } = spanish;
     expect(leftInEnglish(english, said, [invoice, exampleBook])).toEqual([]);
+  });
+
+  test('names plate and unit of the vehicle in Spanish', () => {
+    const invoice = makeInvoice({
+      number: 'INV-0001',
+      issued: '2026-11-24',
+      book: exampleBook,
+      payer: { ...soundPayer, language: 'es' },
+      jobs: [{ job: facts.job, lines: [{ ...examplePricedLine }] }],
+      documentDiscountPercent: '0',
+    });
+    expect(invoice.vehicles[0]?.text).toBe(
+      '2024 Corvane Haul 150, matrícula VLT 4417, unidad B-17, VIN 5ZWTA3CD3R1004417',
+    );
   });
 });

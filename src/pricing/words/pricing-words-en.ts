@@ -35,6 +35,8 @@ export const pricingWordsEn: PricingWords = {
   callOutFor: (visit) => `for a ${visit}`,
   wastedVisit: 'Wasted visit',
   notWorkedOn: 'the vehicle could not be worked on',
+  plate: (plate) => `plate ${plate}`,
+  unitNumber: (unit) => `unit ${unit}`,
   listPrice: 'price in the rate card',
   atCost: 'at cost',
   costPlus: (percent) => `cost plus ${percent} % mark-up`,

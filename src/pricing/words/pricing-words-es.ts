@@ -36,6 +36,8 @@ export const pricingWordsEs: PricingWords = {
   callOutFor: (visit) => `por ${visit}`,
   wastedVisit: 'Visita en vano',
   notWorkedOn: 'no se pudo trabajar en el vehículo',
+  plate: (plate) => `matrícula ${plate}`,
+  unitNumber: (unit) => `unidad ${unit}`,
   listPrice: 'precio de la tarifa',
   atCost: 'al coste',
   costPlus: (percent) => `coste más un ${percent} % de recargo`,

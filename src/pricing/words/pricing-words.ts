@@ -29,6 +29,8 @@ export type PricingWords = {
   readonly callOutFor: (visit: string) => string;
   readonly wastedVisit: string;
   readonly notWorkedOn: string;
+  readonly plate: (plate: string) => string;
+  readonly unitNumber: (unit: string) => string;
   readonly listPrice: string;
   readonly atCost: string;
   readonly costPlus: (percent: string) => string;
