@@ -1,8 +1,8 @@
 import { currencyDigits } from '../quantities/currency-digits.ts';
 import { decimalText, millionths } from '../quantities/decimal.ts';
-import { type ExportInput, inPeriod, moneyCell } from './export-input.ts';
+import { currencyOfPayments, type ExportInput, inPeriod, moneyCell } from './export-input.ts';
 import { majorText } from './major-units.ts';
-import { type Posting, postJournal } from './post-journal.ts';
+import { type JournalEntry, type Posting, postJournal } from './post-journal.ts';
 import { type Column, makeTable, type Table } from './table.ts';
 
 type Total = {
@@ -69,18 +69,31 @@ function ledgerSums(input: ExportInput, currency: string) {
     );
     return own.reduce((all, entry) => all + ('grossMinorUnits' in entry ? entry.grossMinorUnits : 0), 0);
   };
-  return { invoiced: sum('issued'), credited: sum('credited') };
+  const currencyOf = currencyOfPayments(input);
+  const paid = input.entries.reduce(
+    (all, entry) =>
+      entry.event === 'paid' && inPeriod(input, entry.day) && currencyOf(entry) === currency
+        ? all + entry.amountMinorUnits
+        : all,
+    0,
+  );
+  return { invoiced: sum('issued'), credited: sum('credited'), paid };
 }
 
-function accountBalance(input: ExportInput, role: Posting['role'], currency: string): number {
-  return postJournal(input)
+function accountBalance(journal: readonly JournalEntry[], role: Posting['role'], currency: string): number {
+  return journal
     .filter((entry) => entry.currency === currency)
     .flatMap((entry) => entry.postings)
     .filter((posting) => posting.role === role)
     .reduce((sum, posting) => sum + posting.amountMinorUnits, 0);
 }
 
-function totalsOf(input: ExportInput, tables: ReadonlyMap<string, Table>, currency: string): readonly Total[] {
+function totalsOf(
+  input: ExportInput,
+  tables: ReadonlyMap<string, Table>,
+  posted: readonly JournalEntry[],
+  currency: string,
+): readonly Total[] {
   const table = (name: string) => tables.get(name) ?? { name, about: '', columns: [], rows: [] };
   const money = (minorUnits: number) => moneyCell(minorUnits, currency);
   const total = (
@@ -139,6 +152,13 @@ function totalsOf(input: ExportInput, tables: ReadonlyMap<string, Table>, curren
     ),
     total(
       'payments',
+      'amount',
+      sumOf(payments, currency, ['amount']),
+      'ledger.jsonl, payments received',
+      money(ledger.paid),
+    ),
+    total(
+      'payments',
       'allocated + rest',
       sumOf(payments, currency, ['allocated', 'rest']),
       'payments.csv, amount',
@@ -156,14 +176,14 @@ function totalsOf(input: ExportInput, tables: ReadonlyMap<string, Table>, curren
       'owed, all ages',
       owed,
       'ledger.jsonl, balance of the receivable account',
-      money(accountBalance(input, 'receivable', currency)),
+      money(accountBalance(posted, 'receivable', currency)),
     ),
     total(
       'aged-balances',
       'credit',
       credit,
       'ledger.jsonl, balance of the customer-credit account',
-      money(-accountBalance(input, 'customer credit', currency)),
+      money(-accountBalance(posted, 'customer credit', currency)),
     ),
     total(
       'aged-balances',
@@ -183,6 +203,35 @@ function totalsOf(input: ExportInput, tables: ReadonlyMap<string, Table>, curren
   ];
 }
 
+/** How many documents and payments the files have beside how many the ledger speaks of. */
+function countsAgainstLedger(input: ExportInput, byName: ReadonlyMap<string, Table>): readonly Total[] {
+  const compared = (
+    name: string,
+    what: string,
+    table: Table | undefined,
+    event: 'issued' | 'credited' | 'paid',
+  ): Total => {
+    const count = table?.rows.length ?? 0;
+    const own = input.entries.filter((entry) => entry.event === event && inPeriod(input, entry.day)).length;
+    return {
+      file: `${name}.csv`,
+      what,
+      count,
+      currency: null,
+      amount: String(count),
+      comparedWith: `ledger.jsonl, lines "${event}" of the period`,
+      compared: String(own),
+    };
+  };
+  const register = byName.get('register');
+  const ofType = (type: string) => (register === undefined ? undefined : only(register, 'type', type));
+  return [
+    compared('register', 'how many invoices', ofType('invoice'), 'issued'),
+    compared('register', 'how many credit notes', ofType('credit note'), 'credited'),
+    compared('payments', 'how many payments', byName.get('payments'), 'paid'),
+  ];
+}
+
 /**
  * Counts and sums that a bookkeeper ticks off: each file's sums beside what they must equal, from another file or from the ledger.
  * @param input documents, ledger and accounts
@@ -190,6 +239,7 @@ function totalsOf(input: ExportInput, tables: ReadonlyMap<string, Table>, curren
  */
 export function controlTotalsTable(input: ExportInput, tables: readonly Table[]): Table {
   const byName = new Map(tables.map((table) => [table.name, table]));
+  const posted = postJournal(input);
   const currencies = [...new Set([input.currency, ...input.documents.map((each) => each.currency)])].sort();
   const trips = ['mi', 'km'].flatMap((unit): readonly Total[] => {
     const own = input.trips.filter((trip) => trip.unit === unit);
@@ -221,6 +271,11 @@ export function controlTotalsTable(input: ExportInput, tables: readonly Table[])
     'control-totals',
     'Counts and sums to tick off; every difference is 0 unless something is wrong.',
     columns,
-    [...currencies.flatMap((currency) => totalsOf(input, byName, currency)), ...trips, ...counts],
+    [
+      ...countsAgainstLedger(input, byName),
+      ...currencies.flatMap((currency) => totalsOf(input, byName, posted, currency)),
+      ...trips,
+      ...counts,
+    ],
   );
 }

@@ -40,9 +40,14 @@ function columnsTable(tables: readonly Table[]): Table {
   return makeTable('columns', about, described, rows([...tables, own]));
 }
 
-function structuredFile(input: ExportInput, document: IssuedInvoice) {
-  const issued = input.structured.get(document.number);
-  return issued === undefined ? structuredInvoice(document) : { xml: issued };
+type Structured = ReadonlyMap<string, ReturnType<typeof structuredInvoice>>;
+
+function structuredFiles(input: ExportInput): Structured {
+  const file = (document: IssuedInvoice) => {
+    const issued = input.structured.get(document.number);
+    return issued === undefined ? structuredInvoice(document) : { xml: issued };
+  };
+  return new Map(periodDocuments(input).map((document) => [document.number, file(document)]));
 }
 
 const tableNames = [
@@ -64,11 +69,8 @@ const tableNames = [
 const fileNames: ReadonlySet<string> = new Set(['README.txt', ...tableNames.map((name) => `${name}.csv`)]);
 
 /** Every table of a period, control totals and the description of the columns last. */
-export function exportTables(input: ExportInput): readonly Table[] {
-  const lacking = periodDocuments(input).flatMap((document) => {
-    const structured = structuredFile(input, document);
-    return 'lacks' in structured ? [{ number: document.number, lacks: structured.lacks }] : [];
-  });
+function exportTables(input: ExportInput, structured: Structured): readonly Table[] {
+  const lacking = [...structured].flatMap(([number, file]) => ('lacks' in file ? [{ number, lacks: file.lacks }] : []));
   const tables = [
     registerTable(input),
     linesTable(input),
@@ -114,15 +116,15 @@ function readme(input: ExportInput, tables: readonly Table[], profile: CsvProfil
  * @param profile how the CSV files are written
  */
 export function exportFiles(input: ExportInput, profile: CsvProfile): ReadonlyMap<string, string> {
-  const tables = exportTables(input);
-  const structured = periodDocuments(input).flatMap((document): readonly (readonly [string, string])[] => {
-    const made = structuredFile(input, document);
-    return 'xml' in made ? [[`structured/${document.number}.xml`, made.xml]] : [];
-  });
+  const structured = structuredFiles(input);
+  const tables = exportTables(input, structured);
+  const documents = [...structured].flatMap(([number, file]): readonly (readonly [string, string])[] =>
+    'xml' in file ? [[`structured/${number}.xml`, file.xml]] : [],
+  );
   return new Map([
     ['README.txt', readme(input, tables, profile)],
     ...tables.map((table) => [`${table.name}.csv`, csvText(table, profile)] as const),
-    ...structured,
+    ...documents,
   ]);
 }
 

@@ -1,5 +1,5 @@
 import type { Payment } from '../pricing/aged-balances.ts';
-import { paymentCurrency } from '../pricing/aged-balances.ts';
+import { paymentCurrencies } from '../pricing/aged-balances.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import { currencyDigits } from '../quantities/currency-digits.ts';
 import type { Book } from '../records/book.ts';
@@ -53,9 +53,10 @@ export function periodPayments(input: ExportInput): readonly Payment[] {
     .toSorted((one, other) => (one.day === other.day ? one.sequence - other.sequence : one.day < other.day ? -1 : 1));
 }
 
-/** The currency a payment is booked in. */
-export function currencyOfPayment(input: ExportInput, payment: Payment): string {
-  return paymentCurrency(payment, input.documents) ?? input.currency;
+/** Tells the currency a payment is booked in. */
+export function currencyOfPayments(input: ExportInput): (payment: Payment) => string {
+  const currencyOf = paymentCurrencies(input.documents);
+  return (payment) => currencyOf(payment) ?? input.currency;
 }
 
 /** An amount as a cell; credit notes count with a minus sign so that columns sum. */

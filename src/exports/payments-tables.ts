@@ -1,5 +1,5 @@
 import type { Payment } from '../pricing/aged-balances.ts';
-import { currencyOfPayment, type ExportInput, moneyCell, periodPayments } from './export-input.ts';
+import { currencyOfPayments, type ExportInput, moneyCell, periodPayments } from './export-input.ts';
 import { type Column, makeTable, type Table } from './table.ts';
 
 type Row = { readonly payment: Payment; readonly currency: string };
@@ -63,7 +63,8 @@ const parts: readonly Column<Part>[] = [
 ];
 
 function rows(input: ExportInput): readonly Row[] {
-  return periodPayments(input).map((payment) => ({ payment, currency: currencyOfPayment(input, payment) }));
+  const currencyOf = currencyOfPayments(input);
+  return periodPayments(input).map((payment) => ({ payment, currency: currencyOf(payment) }));
 }
 
 /** One row a payment received in the period. */

@@ -1,5 +1,5 @@
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import { currencyOfPayment, type ExportInput, type MoneyEntry, signed } from './export-input.ts';
+import { currencyOfPayments, type ExportInput, type MoneyEntry, signed } from './export-input.ts';
 import { discountAccount } from './lines-table.ts';
 
 /** One side of a booking: debit above zero, credit below. */
@@ -36,6 +36,7 @@ const posting = (
 export function postJournal(input: ExportInput): readonly JournalEntry[] {
   const documents = new Map(input.documents.map((each) => [each.number, each]));
   const balances = new Map<string, number>();
+  const currencyOf = currencyOfPayments(input);
   const move = (invoice: string, change: number, text: string): readonly Posting[] => {
     const before = balances.get(invoice) ?? 0;
     const after = before + change;
@@ -51,7 +52,7 @@ export function postJournal(input: ExportInput): readonly JournalEntry[] {
     )
     .toSorted((one, other) => (one.day === other.day ? one.sequence - other.sequence : one.day < other.day ? -1 : 1))
     .flatMap((entry): readonly JournalEntry[] => {
-      if (entry.event === 'paid') return [paymentEntry(input, entry, move)];
+      if (entry.event === 'paid') return [paymentEntry(input, entry, currencyOf(entry), move)];
       const document = documents.get(entry.number);
       return document === undefined ? [] : [documentEntry(input, entry, document, move)];
     });
@@ -94,7 +95,12 @@ function documentEntry(input: ExportInput, entry: MoneyEntry, document: IssuedIn
   };
 }
 
-function paymentEntry(input: ExportInput, entry: Extract<MoneyEntry, { event: 'paid' }>, move: Move): JournalEntry {
+function paymentEntry(
+  input: ExportInput,
+  entry: Extract<MoneyEntry, { event: 'paid' }>,
+  currency: string,
+  move: Move,
+): JournalEntry {
   const { accounts } = input;
   const text = `Payment ${entry.payment}`;
   const rest = entry.allocations.reduce((sum, part) => sum - part.amountMinorUnits, entry.amountMinorUnits);
@@ -103,7 +109,7 @@ function paymentEntry(input: ExportInput, entry: Extract<MoneyEntry, { event: 'p
     day: entry.day,
     document: entry.payment,
     payer: entry.payer,
-    currency: currencyOfPayment(input, entry),
+    currency,
     postings: kept([
       posting(accounts.bank, text, entry.amountMinorUnits),
       ...entry.allocations.flatMap((part) => move(part.invoice, -part.amountMinorUnits, `${text}, ${part.invoice}`)),

@@ -98,7 +98,10 @@ export function tripsTable(input: ExportInput): Table {
 
 /** One row for each job that shares a trip, with what was billed of it. */
 export function tripSharesTable(input: ExportInput): Table {
-  const documents = input.documents.filter((each) => each.issued <= input.to);
+  const byJob = new Map<string, IssuedInvoice[]>();
+  for (const document of input.documents.filter((each) => each.issued <= input.to))
+    for (const job of new Set(document.lines.map((line) => line.job)))
+      if (job !== null) byJob.set(job, [...(byJob.get(job) ?? []), document]);
   return makeTable(
     'trip-shares',
     'One row for each job that shares a trip of the period, with what was billed of the trip; credit notes are taken off.',
@@ -107,7 +110,7 @@ export function tripSharesTable(input: ExportInput): Table {
       row.trip.jobs.map((job) => ({
         ...row,
         job,
-        documents: documents.filter((each) => each.lines.some((line) => line.job === job.job)),
+        documents: byJob.get(job.job) ?? [],
       })),
     ),
   );

@@ -109,6 +109,7 @@ export function agedBalances(
   const all = openDocuments(documents, payments, asOf);
   const unused = unusedCredits(documents, payments, asOf);
   const keys = new Set([...all.map((each) => `${each.payerId} ${each.currency}`), ...unused.keys()]);
+  const names = new Map(documents.map((each) => [each.payerId, each.payer.name]));
   return [...keys].sort().map((key) => {
     const [payerId = '', currency = ''] = key.split(' ');
     const own = all.filter((each) => each.payerId === payerId && each.currency === currency);
@@ -121,7 +122,7 @@ export function agedBalances(
     const owed = ageBuckets.reduce((sum, bucket) => sum + buckets[bucket], 0);
     return {
       payerId,
-      payerName: documents.findLast((each) => each.payerId === payerId)?.payer.name ?? payerId,
+      payerName: names.get(payerId) ?? payerId,
       currency,
       buckets,
       creditMinorUnits,
@@ -132,18 +133,17 @@ export function agedBalances(
 }
 
 /**
- * The currency of a payment: as the ledger says, else that of an invoice it was allocated to, else of the payer's last document.
- * @param payment a payment of the ledger
+ * Tells the currency of a payment: as the ledger says, else that of an invoice it was allocated to, else of the payer's last document.
  * @param documents invoices and credit notes
  */
-export function paymentCurrency(payment: Payment, documents: readonly IssuedInvoice[]): string | undefined {
-  if (payment.currency !== undefined) return payment.currency;
-  const numbers = payment.allocations.map((part) => part.invoice);
-  const like =
-    documents.find((each) => numbers.includes(each.number)) ??
-    documents.findLast((each) => each.payerId === payment.payer) ??
-    documents.at(-1);
-  return like?.currency;
+export function paymentCurrencies(documents: readonly IssuedInvoice[]): (payment: Payment) => string | undefined {
+  const byNumber = new Map(documents.map((each) => [each.number, each.currency]));
+  const byPayer = new Map(documents.map((each) => [each.payerId, each.currency]));
+  return (payment) =>
+    payment.currency ??
+    payment.allocations.map((part) => byNumber.get(part.invoice)).find((currency) => currency !== undefined) ??
+    byPayer.get(payment.payer) ??
+    documents.at(-1)?.currency;
 }
 
 // what was paid beyond the invoices it was allocated to, or for invoices that are issued only later
@@ -157,12 +157,13 @@ function unusedCredits(
   for (const each of documents)
     if (each.corrects !== undefined && each.issued <= asOf && later.has(each.corrects.number))
       addTo(unused, `${each.payerId} ${each.currency}`, each.totals.dueMinorUnits);
+  const currencyOf = paymentCurrencies(documents);
   for (const payment of payments.filter((each) => each.day <= asOf)) {
     const rest = payment.allocations
       .filter((part) => !later.has(part.invoice))
       .reduce((sum, part) => sum - part.amountMinorUnits, payment.amountMinorUnits);
     if (rest === 0) continue;
-    addTo(unused, `${payment.payer} ${paymentCurrency(payment, documents) ?? ''}`, rest);
+    addTo(unused, `${payment.payer} ${currencyOf(payment) ?? ''}`, rest);
   }
   return unused;
 }
