@@ -176,6 +176,33 @@ describe('the files of a month', () => {
   });
 });
 
+describe('the control totals tell when files and ledger part', () => {
+  const differing = (input: ExportInput) =>
+    rowsOf(exportFiles(input, plain), 'control-totals.csv')
+      .filter((row) => row.difference !== '' && row.difference !== '0')
+      .map((row) => `${row.file} ${row.what}: ${row.difference}`);
+
+  test('a document that the ledger speaks of is not there', () => {
+    const gone = month.documents.find((each) => each.number === 'INV-0001');
+    const left = { ...month, documents: month.documents.filter((each) => each !== gone) };
+    expect(differing(left)).toContain('register.csv how many invoices: -1');
+  });
+
+  test('an amount of the ledger is another', () => {
+    const entries = month.entries.map((entry) =>
+      entry.event === 'issued' && entry.number === 'INV-0000' ? { ...entry, grossMinorUnits: 1 } : entry,
+    );
+    expect(differing({ ...month, entries })).toEqual([expect.stringMatching(/^register.csv invoices, gross: /)]);
+  });
+
+  test('a sum of a document does not follow', () => {
+    const documents = month.documents.map((each) =>
+      each.number === 'INV-0000' ? { ...each, totals: { ...each.totals, netMinorUnits: 7 } } : each,
+    );
+    expect(differing({ ...month, documents })).toHaveLength(3);
+  });
+});
+
 test('dinars are exact to three decimals in every file, and the structured file is refused with its reason', () => {
   const dinar = played([{ kind: 'invoice', document: sampleDocument({ with: { currency: 'KWD' } }) }], 'KWD');
   const files = exportFiles(dinar, plain);
