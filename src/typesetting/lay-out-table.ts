@@ -16,7 +16,7 @@ const aboveAndBelow = 1.5;
  * @param node the table
  * @param width points
  * @param setting widths of text, structure
- * @throws Problem for a row with more cells than the table has columns
+ * @throws Problem for a row with more cells than the table has columns, or a second head or foot
  */
 export function layOutTable(node: TagNode, width: number, setting: Setting): readonly Block[] {
   const shares = numbersIn(node.attributes.widths) ?? [1];
@@ -26,6 +26,9 @@ export function layOutTable(node: TagNode, width: number, setting: Setting): rea
     tagsIn(node.children)
       .filter((part) => part.tag === tag)
       .flatMap((part) => tagsIn(part.children));
+  const parts = tagsIn(node.children).map((part) => part.tag);
+  const twice = ['thead', 'tfoot'].find((tag) => parts.indexOf(tag) !== parts.lastIndexOf(tag));
+  if (twice !== undefined) throw setting.problem(`The table has two <${twice}>.`, node, 'Put all its rows into one.');
   const ruled = node.attributes.rules !== 'none';
   const line = (set: Block, weight: number) => ruledBelow(set, width, weight);
   const set = (row: TagNode, room: number) => layOutRow(row, widths, node, { ...setting, room });

@@ -67,6 +67,9 @@ export function structureOf(document: TagNode): Structure {
       const inside = node.tag === 'table' ? (node.attributes.widths ?? '1').trim().split(/[\s,]+/).length : columns;
       for (const child of tagsIn(node.children)) visit(child, own, inside);
       if (node.tag === 'tr') inRow(node, columns, own);
+      // ISO 14289-1, 7.2: a table with a head or a foot has a body, even an empty one
+      if (node.tag === 'table' && !tagsIn(node.children).some((part) => part.tag === 'tbody'))
+        add({ role: 'TBody', parent: own });
     } else for (const child of tagsIn(node.children)) visit(child, parent, columns);
   };
   visit(document, null, 1);

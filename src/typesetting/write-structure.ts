@@ -62,7 +62,7 @@ export function writeStructure(
   return root;
 }
 
-// cells stand even when empty, so that a table keeps its columns
+// cells stand even when empty, so that a table keeps its columns; so does the body of a table that has a head
 function keptElements(elements: readonly StructureElement[], contents: readonly PDFObject[][]): readonly boolean[] {
   const kept = elements.map(
     (element, number) => number === 0 || (contents[number]?.length ?? 0) > 0 || /^T[DH]$/.test(element.role),
@@ -71,6 +71,8 @@ function keptElements(elements: readonly StructureElement[], contents: readonly 
     const parent = elements[number]?.parent;
     if (kept[number] && parent !== null && parent !== undefined) kept[parent] = true;
   }
+  for (const [number, { role, parent }] of elements.entries())
+    if (role === 'TBody' && parent !== null && kept[parent]) kept[number] = true;
   return kept;
 }
 

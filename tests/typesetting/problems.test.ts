@@ -49,6 +49,12 @@ const refused: readonly (readonly [string, string, string, string])[] = [
     'more cells than the table has columns (1)',
     'line 2',
   ],
+  [
+    'a table with two heads',
+    page('<table><thead><tr><th>x</th></tr></thead><thead><tr><th>y</th></tr></thead></table>'),
+    'The table has two <thead>',
+    'line 2',
+  ],
   ['a head that skips a level', page('<h1>x</h1>\n<h3>y</h3>'), 'The head <h3> follows <h1>', 'line 3'],
   ['a tag that is not closed', page('<p>x'), '<p> is not closed', 'line'],
   [
