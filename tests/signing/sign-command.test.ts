@@ -1,6 +1,6 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -15,6 +15,7 @@ import { readJob, writeJob } from '../../src/storage/jobs.ts';
 import { readLedger } from '../../src/storage/ledger.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 import { signatureState } from '../../src/storage/signature-state.ts';
+import { verifyBook } from '../../src/storage/verify-book.ts';
 import { runCommand } from './run-command.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-sign-'));
@@ -129,6 +130,17 @@ describe('keyout sign', () => {
     expect(ended.exitCode).toBe(1);
     expect(ended.err).toContain('Show the sheet again');
     expect([jobOf(folder).signature, signedEntries(folder)]).toEqual([undefined, []]);
+  });
+
+  test('the words shown are part of the book that `verify` proves', async () => {
+    const folder = unsignedBook();
+    await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill' }));
+    expect(verifyBook(openBook(folder))).toEqual([]);
+    const kept = readdirSync(path.join(folder, 'photos', id)).find((name) => name.startsWith('shown-')) ?? '';
+    appendFileSync(path.join(folder, 'photos', id, kept), 'And a new engine.\n');
+    expect(verifyBook(openBook(folder))).toMatchObject([
+      { where: `photos/${id}/${kept}`, what: 'The file was altered after it was signed.' },
+    ]);
   });
 
   test('the interview does not ask for the signature again', async () => {
