@@ -12,6 +12,7 @@ import { oneOf, type PricedLine } from './priced-line.ts';
 import { type Setting, settingOf } from './setting.ts';
 import { surchargeLines } from './surcharge-lines.ts';
 import { travelLines } from './travel-lines.ts';
+import { workSpan } from './work-minutes.ts';
 
 /** What is priced: a job, its trip and the jobs that share it, the rates that count, and its place among like jobs of the day. */
 export type PricingInput = {
@@ -62,7 +63,16 @@ function wastedLines(job: Job, rates: RateCard, { words }: Setting): readonly Pr
 
 function flatAndLabour({ job, rates, orderOnDay }: PricingInput, setting: Setting): readonly PricedLine[] {
   const rate = flatRateOf(job, rates);
-  if (rate === null) return labourLines(job, rates, null, setting);
+  if (rate === null) {
+    // no times would be no hours, and the work a gift
+    if (workSpan(job, setting.timeZone) === null)
+      throw new Problem(
+        'No flat rate fits the job, so that its work is charged by the hour, and no hours are recorded.',
+        `${job.id}, labour.start and labour.end`,
+        'Record when the work began and ended, or add a flat rate for this kind of visit to rates.json.',
+      );
+    return labourLines(job, rates, null, setting);
+  }
   const included = rate.includedMinutes + extraMinutesIncluded(job, rates);
   return [flatLine(rate, job.identity.visit, orderOnDay, setting), ...labourLines(job, rates, included, setting)];
 }

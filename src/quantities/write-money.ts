@@ -1,6 +1,23 @@
 import { currencyDigits } from './currency-digits.ts';
 import { millionths } from './decimal.ts';
 
+const formats = new Map<string, Intl.NumberFormat>();
+
+// a format takes longer to make than a hundred amounts to write
+function formatOf(currency: string, locale: string, digits: number, digitsMax: number): Intl.NumberFormat {
+  const key = `${currency} ${locale} ${digitsMax}`;
+  const known = formats.get(key);
+  if (known !== undefined) return known;
+  const format = new Intl.NumberFormat(locale, {
+    style: 'currency',
+    currency,
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digitsMax,
+  });
+  formats.set(key, format);
+  return format;
+}
+
 /**
  * Money as it is written in a locale ("$1,234.50", "1.234,50 €").
  * @param minorUnits whole minor units
@@ -11,12 +28,7 @@ export function writeMoney(minorUnits: number, currency: string, locale: string)
   const digits = currencyDigits(currency);
   const text = String(Math.abs(minorUnits)).padStart(digits + 1, '0');
   const decimal = digits === 0 ? text : `${text.slice(0, -digits)}.${text.slice(-digits)}`;
-  const format = new Intl.NumberFormat(locale, {
-    style: 'currency',
-    currency,
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
+  const format = formatOf(currency, locale, digits, digits);
   return format.format(`${minorUnits < 0 ? '-' : ''}${decimal}` as unknown as number).replace('\u202f', '\u00a0');
 }
 
@@ -31,11 +43,6 @@ export function writePrice(minorUnits: string, currency: string, locale: string)
   const value = millionths(minorUnits);
   const text = String(value < 0n ? -value : value).padStart(digits + 7, '0');
   const decimal = `${value < 0n ? '-' : ''}${text.slice(0, -6 - digits)}.${text.slice(-6 - digits)}`;
-  const format = new Intl.NumberFormat(locale, {
-    style: 'currency',
-    currency,
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits + 6,
-  });
+  const format = formatOf(currency, locale, digits, digits + 6);
   return format.format(decimal as unknown as number).replace('\u202f', '\u00a0');
 }

@@ -220,6 +220,11 @@ describe('time', () => {
     ]);
   });
 
+  test('work by the hour without hours is asked for, not given away', () => {
+    const visit = job.parse({ ...jobOf('AAAA', {}), identity: { visit: 'service call' } });
+    expect(() => priced(visit)).toThrow(/2026-01-05-AAAA, labour\.start and labour\.end/);
+  });
+
   test('seven minutes to the nearest quarter are nothing, and no line (29 CFR 785.48(b))', () => {
     const labour = (end: string) => ({ start: '2026-01-05T08:00', end: `2026-01-05T08:${end}` });
     expect(hourly(labour('07'), { rounding: 'nearest' })).toEqual([]);
