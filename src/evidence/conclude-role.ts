@@ -43,7 +43,7 @@ function isDead(readings: readonly Levelled[]): boolean {
 /** How many of a role's required tests have not passed. */
 function missingTests(role: WireRole, tests: readonly RoleTest[], around: Surroundings): number {
   const passed = (key: KeyPosition | null) => tests.some((test) => test.key === key && test.result === 'passes');
-  const required = signatureOf(role)?.required ?? [];
+  const required = signatureOf(role).required;
   // a role without required positions is proven by a test of its own
   if (required.length === 0) return passed(null) ? 0 : 1;
   return required.filter((key) => around.cranks || key !== 'crank').filter((key) => !insteadOf(key, role).some(passed))
@@ -53,5 +53,5 @@ function missingTests(role: WireRole, tests: readonly RoleTest[], around: Surrou
 /** The engine may as well run where the key must be on, and what is dead with the key off is dead with it out. */
 function insteadOf(key: KeyPosition, role: WireRole): readonly KeyPosition[] {
   if (key === 'on') return ['on', 'running'];
-  return key === 'out' && signatureOf(role)?.levels.out === 'zero' ? ['out', 'off'] : [key];
+  return key === 'out' && signatureOf(role).levels.out === 'zero' ? ['out', 'off'] : [key];
 }

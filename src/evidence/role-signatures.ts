@@ -53,7 +53,7 @@ export const roleSignatures: readonly RoleSignature[] = [
   { role: 'signal', levels: anything, required: [] },
 ];
 
-/** The signature of a role, or null for `unknown`. */
-export function signatureOf(role: WireRole): RoleSignature | null {
-  return roleSignatures.find((each) => each.role === role) ?? null;
+/** The signature of a role; that of `unknown` allows anything and requires nothing. */
+export function signatureOf(role: WireRole): RoleSignature {
+  return roleSignatures.find((each) => each.role === role) ?? { role, levels: anything, required: [] };
 }

@@ -105,7 +105,7 @@ export function expectedLevels(
   if (role === 'unknown') return ['zero'];
   if (role === 'lighting') return [choice.lights ? 'supply' : 'zero'];
   if (role === 'signal') return [isKeyOut(choice.key) ? 'zero' : 'between'];
-  const level = signatureOf(role)?.levels[choice.key] ?? 'either';
+  const level = signatureOf(role).levels[choice.key];
   return level === 'either' ? ['supply', 'zero'] : [level];
 }
 
