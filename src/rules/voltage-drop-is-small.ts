@@ -1,7 +1,9 @@
 import { continuousDropMillivoltsMax, lengthMillimetresMax } from '../electrics/lead-drop.ts';
 import { leadMilliohmsPerMetre } from '../electrics/lead-resistance.ts';
 import { workOutElectrics } from '../electrics/work-out-electrics.ts';
+import { meterUncertaintyMillivolts } from '../evidence/meter-uncertainty.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import type { MeterProfile } from '../records/book.ts';
 import type { Reading } from '../records/reading.ts';
 import { exampleProfile } from './example-profile.ts';
 import { nominalVolts } from './nominal-volts.ts';
@@ -34,6 +36,14 @@ function workedOut({ job, profile, book }: JobFacts): readonly RuleHit[] {
   ];
 }
 
+/** The meter of a reading, with no range finer than the one it was read in; null for an ordinary meter. */
+function meterOf({ book }: JobFacts, reading: Reading): MeterProfile | null {
+  const meter = book.meters.find((each) => each.id === reading.meter) ?? book.meters[0];
+  if (meter === undefined) return null;
+  const ranges = meter.ranges.filter((each) => each.toVolts >= Math.abs(reading.volts));
+  return { ...meter, ranges: ranges.length === 0 ? meter.ranges : ranges };
+}
+
 /** The fall of the tapped wire, read without and with the device. */
 function measured(facts: JobFacts): readonly RuleHit[] {
   const { connections, probePoints, supply } = workDone(facts.job);
@@ -47,22 +57,26 @@ function measured(facts: JobFacts): readonly RuleHit[] {
     const battery = supply?.find((each) => each.key === reading.key && each.taken === reading.taken);
     const fall = reading.loaded && unloaded !== undefined ? millivoltsFromVolts(unloaded.volts) - own : 0;
     const below = battery === undefined ? 0 : millivoltsFromVolts(battery.volts) - own;
-    const whatToDo = 'Look for a corroded joint or a thin wire on the way from the battery, or choose a better feed.';
+    const hit = (lost: number, most: number, what: string): RuleHit => ({
+      at: lead?.point ?? '',
+      what: `${what}; ${most} mV at most.`,
+      whatToDo: 'Look for a corroded joint or a thin wire on the way from the battery, or choose a better feed.',
+      // two readings with one meter: its share of the difference, and its digits twice
+      ...(lost - 2 * meterUncertaintyMillivolts(lost, meterOf(facts, reading)) > most
+        ? {}
+        : { severity: 'advise' as const }),
+    });
     if (fall > loadedFallMillivoltsMax)
       return [
-        {
-          at: lead?.point ?? '',
-          what: `${lead?.point} falls by ${fall} mV (${reading.key}) once it carries the device; ${loadedFallMillivoltsMax} mV at most.`,
-          whatToDo,
-        },
+        hit(
+          fall,
+          loadedFallMillivoltsMax,
+          `${lead?.point} falls by ${fall} mV (${reading.key}) once it carries the device`,
+        ),
       ];
     if (below > limit)
       return [
-        {
-          at: lead?.point ?? '',
-          what: `${lead?.point} reads ${writeVolts(own)} V (${reading.key}), ${below} mV below the battery; ${limit} mV at most.`,
-          whatToDo,
-        },
+        hit(below, limit, `${lead?.point} reads ${writeVolts(own)} V (${reading.key}), ${below} mV below the battery`),
       ];
     return [];
   });

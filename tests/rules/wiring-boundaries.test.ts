@@ -119,6 +119,23 @@ const wait =
     ),
   });
 
+/** A meter that is never off, so that a limit is seen at the limit. */
+const exactMeter: Facts = {
+  book: {
+    ...soundFacts(soundJob).book,
+    meters: [
+      {
+        id: 'exact',
+        name: 'Exact',
+        accuracyPercent: 0,
+        accuracyDigits: 0,
+        ranges: [{ toVolts: 60, digitVolts: 0.001 }],
+        inputMegohms: 10,
+      },
+    ],
+  },
+};
+
 /** rule, what is laid over the sound job, change, expected places with severities, facts */
 const boundaries: readonly (readonly [Rule, string, Change, readonly string[], Facts?])[] = [
   // workshop window 13.5 to 14.8 V, 12.6 V and less is no charge
@@ -312,10 +329,15 @@ const boundaries: readonly (readonly [Rule, string, Change, readonly string[], F
   [groundDropIsSmall, '100 mV at no known current', ground(100), ['ground advise']],
   // 0.2 V fall under load
   [voltageDropIsSmall, 'falls by 200 mV', reading('P1', 'running', 13.88, true), []],
-  [voltageDropIsSmall, 'falls by 201 mV', reading('P1', 'running', 13.879, true), ['P1 reason']],
+  [voltageDropIsSmall, 'falls by 201 mV', reading('P1', 'running', 13.879, true), ['P1 reason'], exactMeter],
+  [voltageDropIsSmall, 'falls by 201 mV on an ordinary meter', reading('P1', 'running', 13.879, true), ['P1 advise']],
+  // ±0.5 % and two digits of 10 mV, twice: 242 - 44 is not above 200, 245 - 44 is
+  [voltageDropIsSmall, 'falls by 242 mV on an ordinary meter', reading('P1', 'running', 13.838, true), ['P1 advise']],
+  [voltageDropIsSmall, 'falls by 245 mV on an ordinary meter', reading('P1', 'running', 13.835, true), ['P1 reason']],
   // FAA AC 43.13-1B table 11-6: 0.5 V on 12 V, 1 V on 24 V
   [voltageDropIsSmall, '500 mV below the battery', reading('P1', 'on', 11.91), []],
-  [voltageDropIsSmall, '501 mV below the battery', reading('P1', 'on', 11.909), ['P1 reason']],
+  [voltageDropIsSmall, '501 mV below the battery', reading('P1', 'on', 11.909), ['P1 reason'], exactMeter],
+  [voltageDropIsSmall, '501 mV below the battery on an ordinary meter', reading('P1', 'on', 11.909), ['P1 advise']],
   // ten minutes
   [keyOutWaitIsLongEnough, '600 s', wait(600), []],
   [keyOutWaitIsLongEnough, '599 s', wait(599), ['P1 block']],
@@ -440,4 +462,24 @@ test.each([
     ),
   });
   expect(hits(isolatorSideIsRecorded, change)).toEqual(finds);
+});
+
+test('the digits of a difference are those of the range that was read, not of a finer one', () => {
+  const meters = [
+    {
+      id: 'ranged',
+      name: 'Ranged',
+      accuracyPercent: 0,
+      accuracyDigits: 3,
+      ranges: [
+        { toVolts: 2, digitVolts: 0.001 },
+        { toVolts: 20, digitVolts: 0.01 },
+      ],
+      inputMegohms: 10,
+    },
+  ];
+  const facts = { book: { ...soundFacts(soundJob).book, meters } };
+  // 3 digits of 10 mV, twice: 60 mV
+  expect(hits(voltageDropIsSmall, reading('P1', 'running', 13.82, true), facts)).toEqual(['P1 advise']);
+  expect(hits(voltageDropIsSmall, reading('P1', 'running', 13.819, true), facts)).toEqual(['P1 reason']);
 });
