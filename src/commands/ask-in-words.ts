@@ -1,20 +1,54 @@
+import type { Ask } from '../prompts/question.ts';
+import type { World } from './command.ts';
+
+// loaded only when something is really asked; there is nothing before a single question to go back to
+async function asked<Answer>(world: World, put: (ask: Ask) => Promise<Answer>): Promise<Answer> {
+  const { askFor } = await import('../prompts/ask-for.ts');
+  const { GoBack } = await import('../prompts/question.ts');
+  for (;;) {
+    try {
+      return await put(askFor(world.plain));
+    } catch (error) {
+      if (!(error instanceof GoBack)) throw error;
+    }
+  }
+}
+
 /**
- * Asks for one line of text in the terminal; loaded only when something is really asked.
+ * Asks for one line of text in the terminal.
+ * @param world the outside world
  * @param message the question
- * @param judge true, or what is wrong with the answer
+ * @param check what is wrong with the answer, or null
  */
-export async function askLine(message: string, judge: (answer: string) => true | string): Promise<string> {
-  const { input } = await import('@inquirer/prompts');
-  return (await input({ message, validate: (answer) => judge(answer.trim()) })).trim();
+export async function askLine(
+  world: World,
+  message: string,
+  check: (answer: string) => string | null,
+): Promise<string> {
+  return (await asked(world, (ask) => ask.text(message, '', (answer) => check(answer.trim())))).trim();
+}
+
+/**
+ * Lets one of a list be chosen in the terminal.
+ * @param world the outside world
+ * @param message the question
+ * @param choices what can be chosen, the usual first
+ */
+export async function askChoice(
+  world: World,
+  message: string,
+  choices: readonly [string, ...string[]],
+): Promise<string> {
+  return asked(world, (ask) => ask.choose(message, choices, choices[0]));
 }
 
 /**
  * Lets the irreversible be confirmed by typing its name; anything else means no.
- * @param message what is about to happen, ending with what to type
+ * @param world the outside world
+ * @param message what is about to happen
  * @param word what has to be typed
  */
-export async function confirmByTyping(message: string, word: string): Promise<boolean> {
-  const { input } = await import('@inquirer/prompts');
-  const answer = await input({ message: `${message} Type ${word} to go on:` });
+export async function confirmByTyping(world: World, message: string, word: string): Promise<boolean> {
+  const answer = await asked(world, (ask) => ask.text(`${message} Type ${word} to go on`, ''));
   return answer.trim().toUpperCase() === word.toUpperCase();
 }

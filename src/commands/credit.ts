@@ -40,8 +40,8 @@ async function reasonOf(call: Call, world: World): Promise<string> {
   const given = call.options.because;
   if (typeof given === 'string' && given.trim() !== '') return given.trim();
   if (!world.mayAsk) throw new Problem('No reason is given.', 'keyout credit', 'Give it: --because "billed twice".', 2);
-  return askLine('Why is it credited? (printed on the credit note)', (answer) =>
-    answer === '' ? 'A credit note needs a reason.' : true,
+  return askLine(world, 'Why is it credited? (printed on the credit note)', (answer) =>
+    answer === '' ? 'A credit note needs a reason.' : null,
   );
 }
 
@@ -97,7 +97,7 @@ export const credit: Command = {
     }
     if (world.mayAsk && call.options.yes !== true) {
       world.tell(writePreview(preview, book.book.locale));
-      if (!(await confirmByTyping('A credit note cannot be taken back.', invoice.number))) {
+      if (!(await confirmByTyping(world, 'A credit note cannot be taken back.', invoice.number))) {
         world.tell('Nothing was issued.');
         return 1;
       }

@@ -27,7 +27,7 @@ async function composer(call: Call, world: World, book: OpenBook): Promise<() =>
   const because =
     typeof given === 'string' && given.trim() !== ''
       ? given.trim()
-      : await askLine('Why is it taken back?', (answer) => (answer === '' ? 'A reason is needed.' : true));
+      : await askLine(world, 'Why is it taken back?', (answer) => (answer === '' ? 'A reason is needed.' : null));
   const day = paymentDay(call, world, book);
   return () => reversalOf(book, name, day, because);
 }
@@ -58,7 +58,7 @@ async function mayBeAgain(book: OpenBook, payment: NewPayment, call: Call, world
   const what = `${like.payment} looks like the same payment: ${money} from ${like.payer} on ${like.day}${like.reference === undefined ? '' : `, reference ${like.reference}`}.`;
   if (!world.mayAsk) throw new Problem(what, 'keyout paid', 'If it is another payment, say so with --again.', 1);
   world.tell(what);
-  return confirmByTyping('If it is another payment, it is recorded too.', 'AGAIN');
+  return confirmByTyping(world, 'If it is another payment, it is recorded too.', 'AGAIN');
 }
 
 /** `keyout paid INVOICE…`: record a payment, in part, in full or over, of one invoice or several. */

@@ -3,7 +3,7 @@ import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { readMoney } from '../quantities/read-money.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { askLine } from './ask-in-words.ts';
+import { askChoice, askLine } from './ask-in-words.ts';
 import type { Call, World } from './command.ts';
 import { balancesOf, type PaymentRequest } from './compose-payment.ts';
 import { namedInvoice } from './credit.ts';
@@ -129,8 +129,9 @@ async function amountOf(
     .documents.filter((each) => request.named.length === 0 || request.named.some((one) => one.invoice === each.number))
     .reduce((sum, each) => sum + Math.max(0, each.balanceMinorUnits), 0);
   const typed = await askLine(
+    world,
     `How much was paid? (${writeMoney(open, request.currency, book.book.locale)} is open)`,
-    (answer) => ((readMoney(answer, request.currency) ?? 0) > 0 ? true : 'Write it like 1234.50.'),
+    (answer) => ((readMoney(answer, request.currency) ?? 0) > 0 ? null : 'Write it like 1234.50.'),
   );
   return readMoney(typed, request.currency);
 }
@@ -140,9 +141,5 @@ async function methodOf(call: Call, world: World): Promise<string> {
   if (given !== null) return given;
   if (!world.mayAsk)
     throw new Problem('No method is given.', where, 'Give how it was paid: --method "bank transfer".', 2);
-  const { select } = await import('@inquirer/prompts');
-  return select({
-    message: 'How was it paid?',
-    choices: ['bank transfer', 'card', 'cash', 'cheque', 'direct debit', 'other'].map((value) => ({ value })),
-  });
+  return askChoice(world, 'How was it paid?', ['bank transfer', 'card', 'cash', 'cheque', 'direct debit', 'other']);
 }
