@@ -29,13 +29,14 @@ function writeDraft(invoice: IssuedInvoice, locale: string): string {
       .map((group) => row(`${group.name}, ${group.ratePercent} %`, group.taxMinorUnits)),
     row('total', totals.grossMinorUnits),
     ...(totals.roundingMinorUnits === undefined ? [] : [row('rounding', totals.roundingMinorUnits)]),
+    ...(totals.roundingMinorUnits === undefined ? [] : [row('rounding', totals.roundingMinorUnits)]),
     ...(totals.paidMinorUnits === 0 ? [] : [row('paid already', -totals.paidMinorUnits)]),
     ...(totals.dueMinorUnits === totals.grossMinorUnits ? [] : [row('due', totals.dueMinorUnits)]),
   ].join('\n');
 }
 
 function writeIssued({ number, invoice, pdfPath }: IssuedDocument, locale: string): string {
-  return `${number}  ${writeMoney(invoice.totals.grossMinorUnits, invoice.currency, locale)}  ${pdfPath}`;
+  return `${number}  ${writeMoney(invoice.totals.dueMinorUnits + invoice.totals.paidMinorUnits, invoice.currency, locale)}  ${pdfPath}`;
 }
 
 function perOf(call: Call): 'vehicle' | 'payer' | null {

@@ -79,7 +79,9 @@ export async function finishDay(book: OpenBook, day: CalendarDate, world: World)
       sheet: sheets.get(examined.job.id) ?? null,
       invoice: issued?.number ?? null,
       invoicePdf: issued?.pdfPath ?? null,
-      grossMinorUnits: issued?.invoice.totals.grossMinorUnits ?? null,
+      // with the rounding amount, where there is one: what the payer is asked for
+      grossMinorUnits:
+        issued === null ? null : issued.invoice.totals.dueMinorUnits + issued.invoice.totals.paidMinorUnits,
       currency: book.book.currency,
       open: stillOpen(examined, issued !== null, refusal),
       findings: examined.open,
