@@ -1,4 +1,4 @@
-/** Letters and digits of position 10 in the order of their years, 1980 and again 2010 onward. Source: 49 CFR 565.15, Table VII (no I, O, Q, U, Z, 0). */
+/** Letters and digits of position 10 in the order of their years, 1980 and again 2010 onward. Source: 49 CFR 565.15, Table VII (no I, O, Q, U, Z, 0; the list of signs from memory, the cycle from 73 FR 23367). */
 const yearSigns = 'ABCDEFGHJKLMNPRSTVWXY123456789';
 
 /**

@@ -14,7 +14,7 @@ export const fuseSuitsTheWire: Rule = {
   summary: 'A fuse is no larger than the smallest wire behind it allows and the device needs.',
   why: 'The fuse protects the wire: too large a fuse lets the wire burn first.',
   source:
-    "FAA AC 43.13-1B, 11-48 and table 11-3 (fuse column; aircraft practice, a strict yardstick: NEC 240.4(D) allows 7 A, 33 CFR 183.455 30 A on 18 AWG); the device maker's data",
+    "FAA AC 43.13-1B, 11-48 and table 11-3 (fuse column; aircraft practice, a strict yardstick: NEC 240.4(D) allows 7 A (from memory), 33 CFR 183.455 30 A on 18 AWG); the device maker's data",
   check: ({ job, profile }) =>
     (workDone(job).connections ?? []).flatMap((made): readonly RuleHit[] => {
       if (made.fuse === undefined) return [];

@@ -27,7 +27,7 @@ export const vinYearAgrees: Rule = {
   summary: 'The year recorded is the model year that a North American VIN tells, or one beside it.',
   why: 'A year that does not fit means a mistyped VIN or another vehicle than the one in the yard.',
   source:
-    '49 CFR 565.15(b), (d)(1) and Table VII; a year beside it: model year and year of building differ (common practice, no source)',
+    '49 CFR 565.15(b), (d)(1) and Table VII (the signs from memory); a year beside it: model year and year of building differ (common practice, no source)',
   check: ({ job }) => {
     const { vin, year } = job.vehicle;
     if (vin === undefined || year === undefined || vinFault(vin) !== null) return [];

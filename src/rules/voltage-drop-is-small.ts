@@ -91,7 +91,7 @@ export const voltageDropIsSmall: Rule = {
     'The supply loses little on its way to the device: 0.5 V on 12 V, 1 V on 24 V, 0.2 V when the device begins to draw.',
   why: 'What is lost in joints and thin wire is heat there and missing volts at the device, first of all while cranking.',
   source:
-    'FAA AC 43.13-1B, table 11-6 (14 V system 0.5 V, 28 V system 1 V, continuous; aircraft practice, a strict yardstick); 0.2 V under load: Army TM 9-2320-211-20 for cables',
+    'FAA AC 43.13-1B, table 11-6 (14 V system 0.5 V, 28 V system 1 V, continuous; from memory, agrees with the worked examples of tables 11-7 and 11-8; aircraft practice, a strict yardstick); 0.2 V under load: Army TM 9-2320-211-20 for cables',
   check: (facts) => (facts.job.identity.visit === 'wasted visit' ? [] : [...workedOut(facts), ...measured(facts)]),
   examples: [
     { name: '1.5 m of 18 AWG at 80 mA', change: (job) => job, finds: [] },
