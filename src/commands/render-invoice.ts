@@ -1,4 +1,5 @@
 import { invoiceView } from '../documents/invoice-view.ts';
+import { hybridInvoice } from '../exports/hybrid-invoice.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { sha256 } from '../storage/digest.ts';
 import { readFonts } from '../storage/fonts.ts';
@@ -28,6 +29,7 @@ export async function typesetInvoice(open: OpenBook, invoice: IssuedInvoice) {
     author: invoice.seller.name,
     created: invoice.issued,
     identity: sha256(JSON.stringify(invoice)),
+    ...hybridInvoice(invoice),
   });
 }
 

@@ -12,6 +12,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
+import { readXml } from '../exports/read-xml.ts';
+import { ciiFigures, ublFigures } from '../exports/structured-figures.ts';
 import { callKeyout } from './call-keyout.ts';
 import { runKeyout } from './run-keyout.ts';
 
@@ -38,6 +41,23 @@ function bytesOf(folder: string): Record<string, string> {
 }
 const rowsOf = (folder: string, name: string) =>
   parse(readFileSync(path.join(folder, name)), { columns: true, bom: true }) as Record<string, string>[];
+
+test("the file inside an invoice's PDF says the same figures as the one beside it", () => {
+  const issued = path.join(finished, 'issued', '2026', 'INV-0001');
+  const detached = path.join(root, 'detached.xml');
+  const result = spawnSync('pdfdetach', [
+    '-savefile',
+    'factur-x.xml',
+    '-o',
+    detached,
+    path.join(issued, 'invoice.pdf'),
+  ]);
+  expect(result.status).toBe(0);
+  const inside = ciiFigures(readXml(readFileSync(detached, 'utf8')));
+  expect(inside).toEqual(ublFigures(readXml(readFileSync(path.join(issued, 'invoice.xml'), 'utf8'))));
+  const record = JSON.parse(readFileSync(path.join(issued, 'invoice.json'), 'utf8')) as IssuedInvoice;
+  expect(Math.round(Number(inside.totals.due) * 100)).toBe(record.totals.dueMinorUnits);
+});
 
 describe('keyout export', () => {
   test('writes the period twice to the same bytes, and every control total agrees', async () => {
