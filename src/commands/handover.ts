@@ -4,9 +4,10 @@ import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
 import { examineJob } from './examine-job.ts';
 import { handOverJob } from './hand-over-job.ts';
+import { handoverCoverPlace } from './write-covering-text.ts';
 import { writeFinding } from './write-finding.ts';
 
-/** `keyout handover JOB…`: the handover sheet, PDF; a job that a finding stops is not printed. */
+/** `keyout handover JOB…`: the handover sheet, PDF, and the text that goes with it; a job that a finding stops is not printed. */
 export const handover: Command = {
   name: 'handover',
   words: 'JOB…',
@@ -16,7 +17,7 @@ export const handover: Command = {
     if (call.words.length === 0)
       throw new Problem('No job is named.', 'keyout handover', 'Name one or more jobs, such as 2026-11-24-KX4D.', 2);
     const book = await openBook(world.bookFolder);
-    const printed: { job: string; sheet: string }[] = [];
+    const printed: { job: string; sheet: string; coveringText: string }[] = [];
     let stopped = 0;
     for (const job of await chosenJobs(book, call.words, '')) {
       const examined = await examineJob(book, job);
@@ -27,9 +28,14 @@ export const handover: Command = {
         );
         continue;
       }
-      printed.push({ job: job.id, sheet: await handOverJob(book, examined, world) });
+      const sheet = await handOverJob(book, examined, world);
+      printed.push({ job: job.id, sheet, coveringText: handoverCoverPlace(job) });
     }
-    world.say(world.json ? JSON.stringify(printed, null, 2) : printed.map((each) => each.sheet).join('\n'));
+    world.say(
+      world.json
+        ? JSON.stringify(printed, null, 2)
+        : printed.map((each) => `${each.sheet}\n${each.coveringText}`).join('\n'),
+    );
     return stopped > 0 ? 1 : 0;
   },
 };

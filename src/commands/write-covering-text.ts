@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { coveringHandoverView, coveringInvoiceView } from '../documents/covering-view.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import type { Job } from '../records/job.ts';
 import type { JobFacts } from '../rules/rule.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTemplates } from '../storage/templates.ts';
@@ -16,6 +17,11 @@ function write(book: OpenBook, templateName: string, view: object, place: string
   return place;
 }
 
+/** Where the text that goes with a job's handover sheet lies, inside the book. */
+export function handoverCoverPlace(job: Pick<Job, 'id' | 'day'>): string {
+  return path.join('out', job.day, `${job.id}-handover.txt`);
+}
+
 /**
  * Writes the short text that goes with a handover sheet, beside it.
  * @param book the open book
@@ -23,8 +29,7 @@ function write(book: OpenBook, templateName: string, view: object, place: string
  * @returns the text's path inside the book
  */
 export function writeHandoverCover(book: OpenBook, facts: JobFacts): string {
-  const place = path.join('out', facts.job.day, `${facts.job.id}-handover.txt`);
-  return write(book, 'covering-handover.txt', coveringHandoverView(facts), place);
+  return write(book, 'covering-handover.txt', coveringHandoverView(facts), handoverCoverPlace(facts.job));
 }
 
 /**

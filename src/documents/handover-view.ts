@@ -188,6 +188,3 @@ function jointRows(job: Job, writing: Writing) {
         : sentences.fuseAt(writing.decimal(made.fuse.ratingAmperes), writing.length(made.fuse.distanceMillimetres)),
   }));
 }
-
-/** All that the handover template may print. */
-export type HandoverView = ReturnType<typeof handoverView>;

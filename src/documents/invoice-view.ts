@@ -111,6 +111,3 @@ function sums(invoice: IssuedInvoice, writing: Writing) {
     taxNotes: reasons.map((group) => ({ text: `${group.name}: ${group.reason ?? ''}` })),
   };
 }
-
-/** All that the invoice template may print. */
-export type InvoiceView = ReturnType<typeof invoiceView>;

@@ -5,7 +5,7 @@
  */
 export function wrappedLabel(text: string, signsMax: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/).filter((each) => each !== '')) {
+  for (const word of text.split(/[ \t\n\r]+/).filter((each) => each !== '')) {
     const last = lines.at(-1);
     if (last !== undefined && [...last].length + 1 + [...word].length <= signsMax)
       lines[lines.length - 1] = `${last} ${word}`;

@@ -23,6 +23,15 @@ describe('what the pages of the sample day say', () => {
     await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden(`${id}-handover`));
   });
 
+  test('the handover sheet of the van in Spanish, on A4, in millimetres', async () => {
+    const book = {
+      ...day.book,
+      book: { ...day.book.book, language: 'es', locale: 'es-ES', paper: 'a4', units: { distance: 'mi', length: 'mm' } },
+    } as const;
+    const sheet = await renderHandover(book, await examineJob(book, await readJob(book, '2026-11-24-KX4D')));
+    await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden('2026-11-24-KX4D-handover-es'));
+  });
+
   test.each(['INV-0001', 'INV-0002', 'INV-0003', 'INV-0004'])('the invoice %s', async (number) => {
     const invoice = day.invoices.find((each) => each.number === number);
     if (invoice === undefined) throw new Error(`no invoice ${number}`);

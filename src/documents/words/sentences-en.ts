@@ -64,7 +64,7 @@ export const sentencesEn: Sentences = {
   oldFaults: (functions) => `Not working before and after the work: ${and(functions)}.`,
   colour: colourWords,
   noColour: 'colour not recorded',
-  pin: (pin) => `pin ${pin}`,
+  pin: (pin) => `pin\u00a0${pin}`,
   terminal: (number) => `terminal ${number}`,
   fromJoint: (distance) => `${distance} from the joint`,
   amperes: (amperes) => `fuse ${amperes}\u00a0A`,

@@ -75,7 +75,7 @@ export const sentencesEs: Sentences = {
   oldFaults: (functions) => `No funciona antes ni después del trabajo: ${and(functions)}.`,
   colour: colourWords,
   noColour: 'color sin anotar',
-  pin: (pin) => `pin ${pin}`,
+  pin: (pin) => `pin\u00a0${pin}`,
   terminal: (number) => `borne ${number}`,
   fromJoint: (distance) => `a ${distance} de la unión`,
   amperes: (amperes) => `fusible ${amperes}\u00a0A`,
