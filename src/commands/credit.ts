@@ -9,6 +9,7 @@ import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
 import { drawFiles } from './draw-files.ts';
+import { oneLine } from './one-line.ts';
 import { readLineOptions } from './read-line-options.ts';
 import { tellLacking } from './tell-lacking.ts';
 import { writeInvoiceCover } from './write-covering-text.ts';
@@ -37,11 +38,11 @@ export function namedInvoice(book: OpenBook, number: string, where: string): Iss
 }
 
 async function reasonOf(call: Call, world: World): Promise<string> {
-  const given = call.options.because;
-  if (typeof given === 'string' && given.trim() !== '') return given.trim();
+  const given = oneLine(call.options.because, 'keyout credit --because');
+  if (given !== null) return given;
   if (!world.mayAsk) throw new Problem('No reason is given.', 'keyout credit', 'Give it: --because "billed twice".', 2);
   return askLine(world, 'Why is it credited? (printed on the credit note)', (answer) =>
-    answer === '' ? 'A credit note needs a reason.' : null,
+    answer === '' || answer.length > 200 ? 'A credit note needs a reason of at most 200 signs.' : null,
   );
 }
 

@@ -13,6 +13,7 @@ import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
 import { balancesOf, composePayment, reversalOf } from './compose-payment.ts';
 import { drawFiles } from './draw-files.ts';
+import { oneLine } from './one-line.ts';
 import { paymentDay, paymentRequest } from './payment-request.ts';
 
 async function composer(call: Call, world: World, book: OpenBook): Promise<() => NewPayment> {
@@ -21,13 +22,14 @@ async function composer(call: Call, world: World, book: OpenBook): Promise<() =>
     const request = await paymentRequest(call, world, book);
     return () => composePayment(book, request);
   }
-  const given = call.options.because;
-  if ((typeof given !== 'string' || given.trim() === '') && !world.mayAsk)
+  const given = oneLine(call.options.because, 'keyout paid --because');
+  if (given === null && !world.mayAsk)
     throw new Problem('No reason is given.', 'keyout paid --reverse', 'Give it: --because "typed twice".', 2);
   const because =
-    typeof given === 'string' && given.trim() !== ''
-      ? given.trim()
-      : await askLine(world, 'Why is it taken back?', (answer) => (answer === '' ? 'A reason is needed.' : null));
+    given ??
+    (await askLine(world, 'Why is it taken back?', (answer) =>
+      answer === '' || answer.length > 200 ? 'A reason of at most 200 signs is needed.' : null,
+    ));
   const day = paymentDay(call, world, book);
   return () => reversalOf(book, name, day, because);
 }

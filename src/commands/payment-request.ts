@@ -7,10 +7,9 @@ import { askChoice, askLine } from './ask-in-words.ts';
 import type { Call, World } from './command.ts';
 import { balancesOf, type PaymentRequest } from './compose-payment.ts';
 import { namedInvoice } from './credit.ts';
+import { oneLine } from './one-line.ts';
 
 const where = 'keyout paid';
-const text = (value: unknown): string | null =>
-  typeof value === 'string' && value.trim() !== '' ? value.trim() : null;
 
 function moneyOf(typed: string, currency: string, place: string): number {
   const amount = readMoney(typed, currency);
@@ -30,7 +29,7 @@ function moneyOf(typed: string, currency: string, place: string): number {
  */
 export function paymentDay(call: Call, world: World, book: OpenBook): string {
   const today = world.today(book.book.timeZone);
-  const day = text(call.options.day) ?? today;
+  const day = oneLine(call.options.day, `${where} --day`) ?? today;
   if (!isCalendarDate(day))
     throw new Problem(`"${day}" is not a date that exists.`, `${where} --day`, 'Write it like 2026-11-24.', 2);
   if (day > today) world.tell(`Mind: ${day} is still to come.`);
@@ -55,7 +54,7 @@ function invoicesNamed(call: Call, book: OpenBook) {
 
 function payerOf(call: Call, book: OpenBook, invoices: ReturnType<typeof invoicesNamed>): string {
   const payers = [...new Set(invoices.map((each) => each.invoice.payerId))];
-  const given = text(call.options.payer);
+  const given = oneLine(call.options.payer, `${where} --payer`);
   if (given !== null && !book.payers.has(given) && !payers.includes(given))
     throw new Problem(
       `The book knows no payer "${given}".`,
@@ -98,8 +97,8 @@ export async function paymentRequest(call: Call, world: World, book: OpenBook): 
   const day = paymentDay(call, world, book);
   const amount = await amountOf(call, world, book, { kind, payer, currency, named });
   const method = kind === 'use of credit' ? 'credit' : await methodOf(call, world);
-  const reference = text(call.options.reference);
-  const because = text(call.options.because);
+  const reference = oneLine(call.options.reference, `${where} --reference`);
+  const because = oneLine(call.options.because, `${where} --because`);
   return {
     kind,
     payer,
@@ -119,7 +118,7 @@ async function amountOf(
   book: OpenBook,
   request: Pick<PaymentRequest, 'kind' | 'payer' | 'currency' | 'named'>,
 ): Promise<number | null> {
-  const given = text(call.options.amount);
+  const given = oneLine(call.options.amount, `${where} --amount`);
   if (given !== null) return moneyOf(given, request.currency, `${where} --amount`);
   if (request.kind !== 'payment') return null;
   if (request.named.length > 0 && request.named.every((each) => each.amountMinorUnits !== null))
@@ -137,7 +136,7 @@ async function amountOf(
 }
 
 async function methodOf(call: Call, world: World): Promise<string> {
-  const given = text(call.options.method);
+  const given = oneLine(call.options.method, `${where} --method`);
   if (given !== null) return given;
   if (!world.mayAsk)
     throw new Problem('No method is given.', where, 'Give how it was paid: --method "bank transfer".', 2);

@@ -38,7 +38,8 @@ function gaps(open: OpenBook, stem: string, places: ReadonlyMap<number, readonly
     .flatMap((each) => [each.invoice, each.creditNote])
     .find((each) => stem === each.prefix || (each.yearly && stem.slice(0, -5) === each.prefix));
   const given = [...places.keys()].sort((one, other) => one - other);
-  const first = Math.min(own?.start ?? 1, given[0] ?? 1);
+  // a series that the book no longer names may have begun anywhere
+  const first = Math.min(own?.start ?? given[0] ?? 1, given[0] ?? 1);
   const width = [...places.values()][0]?.[0]?.slice(stem.length).length ?? 1;
   const missing: string[] = [];
   let expected = first;

@@ -77,6 +77,7 @@ describe('keyout credit', () => {
     ['of an unknown number', ['credit', 'INV-0099', '--because', 'x'], /No invoice INV-0099/],
     ['of a line written wrongly', ['credit', 'INV-0001', '--because', 'x', '--line', 'two'], /--line 2/],
     ['of a line it has not', ['credit', 'INV-0001', '--because', 'x', '--line', '99'], /no line 99/],
+    ['with a reason of many lines', ['credit', 'INV-0001', '--because', 'one\ntwo'], /one line/],
     ['of no invoice', ['credit'], /Exactly one invoice/],
   ])('%s is refused with what to do, and issues nothing', async (_, words, says) => {
     const { run, verified } = freshBook();
@@ -192,6 +193,11 @@ describe('keyout paid', () => {
     ['more for the invoices than was paid', ['paid', 'INV-0001=200', '--amount', '100', ...pay], /Make them agree/],
     ['the same invoice twice', ['paid', 'INV-0001', 'INV-0001', '--amount', '5', ...pay], /named twice/],
     ['no invoice', ['paid', '--amount', '5', ...pay], /--payer/],
+    [
+      'too long a reference',
+      ['paid', 'INV-0001', '--amount', '5', ...pay, '--reference', 'x'.repeat(201)],
+      /--reference/,
+    ],
     ['an unknown payer', ['paid', '--payer', 'nobody', '--amount', '5', ...pay], /north-lattice/],
   ])('%s is refused with what to do, and records nothing', async (_, words, says) => {
     const { folder, run } = freshBook();
