@@ -11,6 +11,7 @@ import { deviceIsFirm } from './device-is-firm.ts';
 import { deviceLampAsTheProfileSays } from './device-lamp-as-the-profile-says.ts';
 import { deviceNotInAnotherVehicle } from './device-not-in-another-vehicle.ts';
 import { deviceWindowCoversASupplyCode } from './device-window-covers-a-supply-code.ts';
+import { devicesAreNamed } from './devices-are-named.ts';
 import { distanceFromPeople } from './distance-from-people.ts';
 import { doesNotBlockViewVentsOrControls } from './does-not-block-view-vents-or-controls.ts';
 import { dryOrSealed } from './dry-or-sealed.ts';
@@ -155,6 +156,7 @@ export const rules: readonly Rule[] = [
   supplyReadAfter,
   warningLampsNoWorse,
   deviceNotInAnotherVehicle,
+  devicesAreNamed,
   iccidIsPlausible,
   imeiIsPlausible,
   noFactIsLeftOpen,

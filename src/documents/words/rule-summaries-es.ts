@@ -15,6 +15,7 @@ export const ruleSummariesEs: Readonly<Record<string, string>> = {
   'device-not-in-another-vehicle': 'El aparato no consta ya en otro vehículo.',
   'device-window-covers-a-supply-code':
     'La tensión que pide el aparato cubre uno de los márgenes normalizados del sistema del vehículo.',
+  'devices-are-named': 'El aparato montado y el retirado se conocen cada uno por su número.',
   'distance-from-people':
     'Un aparato que emite está al menos a 200 mm de las personas, o a la distancia que dice su ficha.',
   'does-not-block-view-vents-or-controls':
