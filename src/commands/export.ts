@@ -9,17 +9,24 @@ import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { listTrips } from '../storage/trips.ts';
 import { verifyBook } from '../storage/verify-book.ts';
 import { writeFolder } from '../storage/write-folder.ts';
-import type { Call, Command } from './command.ts';
+import { askLine } from './ask-in-words.ts';
+import type { Call, Command, World } from './command.ts';
 
-function dayOf(call: Call, name: 'from' | 'to'): string {
+const words = { from: 'first', to: 'last' } as const;
+const dayProblem = (text: string) =>
+  isCalendarDate(text) ? null : `"${text}" is not a date that exists; write it like 2026-11-30.`;
+
+async function dayOf(call: Call, world: World, name: 'from' | 'to'): Promise<string> {
   const given = call.options[name];
-  if (typeof given !== 'string')
+  if (typeof given !== 'string') {
+    if (world.mayAsk) return askLine(world, `The ${words[name]} day of the period (2026-11-30)`, dayProblem);
     throw new Problem(
-      `The ${name === 'from' ? 'first' : 'last'} day of the period is missing.`,
+      `The ${words[name]} day of the period is missing.`,
       `keyout export --${name}`,
       'Write the period like --from 2026-11-01 --to 2026-11-30.',
       2,
     );
+  }
   if (!isCalendarDate(given))
     throw new Problem(
       `"${given}" is not a date that exists.`,
@@ -30,11 +37,23 @@ function dayOf(call: Call, name: 'from' | 'to'): string {
   return given;
 }
 
-function periodOf(call: Call): { readonly from: string; readonly to: string } {
-  const period = { from: dayOf(call, 'from'), to: dayOf(call, 'to') };
+async function periodOf(call: Call, world: World): Promise<{ readonly from: string; readonly to: string }> {
+  const period = { from: await dayOf(call, world, 'from'), to: await dayOf(call, world, 'to') };
   if (period.from > period.to)
     throw new Problem('The period ends before it begins.', 'keyout export', 'Write the earlier day after --from.', 2);
   return period;
+}
+
+// what stands there is the book itself; only out/ holds what can be made again
+function refuseInsideRecords(book: OpenBook, folder: string): void {
+  const [first] = path.relative(path.resolve(book.folder), path.resolve(folder)).split(path.sep);
+  if (first !== undefined && ['issued', 'jobs', 'payers', 'photos', 'templates', 'trips'].includes(first))
+    throw new Problem(
+      'The folder lies among the records of the book.',
+      'keyout export --out',
+      'Name a folder outside the book, or leave --out away: the files then go into its out/ folder.',
+      2,
+    );
 }
 
 // figures from an altered book would look as sound as any; a sheet that was printed again moves no money
@@ -80,7 +99,7 @@ export const exportCommand: Command = {
     'no-bom': { type: 'boolean', help: 'no byte-order mark at the beginning of the files' },
   },
   run: async (call, world) => {
-    const period = periodOf(call);
+    const period = await periodOf(call, world);
     const book = openBook(world.bookFolder);
     refuseDamaged(book);
     const { exportFiles, isExportedFile } = await import('../exports/export-files.ts');
@@ -90,6 +109,7 @@ export const exportCommand: Command = {
     });
     const out = call.options.out;
     const folder = typeof out === 'string' ? out : path.join(book.folder, 'out', `export-${period.from}-${period.to}`);
+    refuseInsideRecords(book, folder);
     writeFolder(folder, files, isExportedFile);
     const names = [...files.keys()];
     const structured = names.filter((name) => name.startsWith('structured/')).length;

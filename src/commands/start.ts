@@ -23,6 +23,7 @@ const money: readonly Entry[] = [
   { name: 'A payment came in', command: 'paid', asks: 'Which invoice?' },
   { name: 'Who owes what', command: 'owed' },
   { name: 'Credit an invoice', command: 'credit', asks: 'Which invoice?' },
+  { name: 'Files for the bookkeeper', command: 'export' },
 ];
 
 /** Plain `keyout`: what now? Asks, then runs the command chosen; without a book it begins one. */

@@ -46,9 +46,10 @@ function isList(part: XmlElement | readonly XmlPart[]): part is readonly XmlPart
   return Array.isArray(part);
 }
 
-// XML 1.0, production 2: other control characters, halves of a surrogate pair and two non-characters cannot be written at all
+// XML 1.0, production 2: other control characters, halves of a surrogate pair and two non-characters cannot be written at all;
+// a mark stands for each, so that nothing given becomes nothing
 function legalText(text: string): string {
-  return text.replace(/\r\n?/g, '\n').replace(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '');
+  return text.replace(/\r\n?/g, '\n').replace(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD');
 }
 
 function escaped(text: string): string {

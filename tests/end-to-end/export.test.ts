@@ -109,6 +109,14 @@ describe('keyout export', () => {
     expect(readdirSync(path.dirname(out)).filter((name) => /temporary|former/.test(name))).toEqual([]);
   });
 
+  test('it does not go among the records of the book', async () => {
+    const { folder, run } = freshBook();
+    const out = path.join(folder, 'issued', 'x');
+    const result = await run('export', '--from', '2026-11-01', '--to', '2026-11-30', '--out', out);
+    expect(result).toMatchObject({ exitCode: 2, out: '' });
+    expect(existsSync(out)).toBe(false);
+  });
+
   test('without --out it goes into the book, and the book stays whole', async () => {
     const { folder, run } = freshBook();
     expect((await run('export', '--from', '2026-11-01', '--to', '2026-11-30')).exitCode).toBe(0);

@@ -160,17 +160,20 @@ test('yen have no decimals, prices may', () => {
 
 test('no text of a customer can break out of its element', () => {
   fc.assert(
-    fc.property(fc.string({ unit: 'binary', minLength: 1, maxLength: 40 }), (text) => {
-      const document = sampleDocument({});
-      const line = document.lines[0];
-      if (line === undefined) throw new Error('no line');
-      const root = readXml(ublXml({ ...document, lines: [{ ...line, what: `x${text}` }] }));
-      checkOrder(root, ublElementOrder);
-      const kept = `x${text}`
-        .replace(/\r\n?/g, '\n')
-        .replace(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '')
-        .trim();
-      expect(textAt(root, 'cac:InvoiceLine/cac:Item/cbc:Name')).toBe(kept);
-    }),
+    fc.property(
+      fc.string({ unit: 'binary', minLength: 1, maxLength: 40 }).filter((text) => text.trim() !== ''),
+      (text) => {
+        const document = sampleDocument({});
+        const line = document.lines[0];
+        if (line === undefined) throw new Error('no line');
+        const root = readXml(ublXml({ ...document, lines: [{ ...line, what: text }] }));
+        checkOrder(root, ublElementOrder);
+        const kept = text
+          .replace(/\r\n?/g, '\n')
+          .replace(/[^\t\n\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
+          .trim();
+        expect(textAt(root, 'cac:InvoiceLine/cac:Item/cbc:Name')).toBe(kept);
+      },
+    ),
   );
 });
