@@ -41,9 +41,10 @@ export function invoiceView({ invoice, book, imageNames }: InvoiceInput) {
     hasReference: invoice.buyerReference !== undefined,
     reference: invoice.buyerReference ?? '',
     isCredit: credit,
-    corrects: corrects === undefined ? '' : sentences.ofDate(corrects.number, date(corrects.issued)),
+    corrects: corrects?.number ?? '',
     because: corrects?.because ?? '',
-    creditExplained: corrects === undefined ? '' : sentences.creditExplained(corrects.number),
+    creditExplained:
+      corrects === undefined ? '' : sentences.creditExplained(sentences.ofDate(corrects.number, date(corrects.issued))),
     sections: invoiceSections(invoice, writing),
     ...sums(invoice, writing),
     due: date(invoice.due),

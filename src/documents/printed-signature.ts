@@ -13,7 +13,7 @@ const heightMax = 16;
  */
 export function printedSignature(job: Job, isVoid: boolean, writing: Writing) {
   const { signature } = job;
-  const { sentences, labels } = writing;
+  const { sentences } = writing;
   const isSigned = signature !== undefined && signature.answer !== 'not available';
   const drawn = isSigned
     ? drawnStrokes(signature.strokes ?? [], signature.strokesWidth, signature.strokesHeight)
@@ -34,8 +34,8 @@ export function printedSignature(job: Job, isVoid: boolean, writing: Writing) {
     isDrawn: drawn !== null,
     // whoever signed on paper, or before the record was changed, needs the line
     hasLine: drawn === null || isVoid,
-    // what the line is for: an answer that is known already is not asked again
-    label: isSigned && !isVoid ? labels.customerLine : `${labels.customerLine} (${labels.customerChoice})`,
+    // an answer that is known already is not asked again
+    hasChoice: !isSigned || isVoid,
     lineHeight: drawn === null ? '9' : drawn.height,
     strokes: drawn?.strokes ?? [],
     width: drawn?.width ?? '0',

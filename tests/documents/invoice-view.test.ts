@@ -76,7 +76,8 @@ describe('a credit note', () => {
     expect(view).toMatchObject({
       heading: 'Credit note',
       isCredit: true,
-      corrects: 'INV-0001 of November 24, 2026',
+      corrects: 'INV-0001',
+      creditExplained: 'This credits invoice INV-0001 of November 24, 2026. Nothing is to be paid on this document.',
       because: 'agreed',
       closingLine: 'Credited',
       dueAmount: '$145.00',

@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { examineJob } from '../../src/commands/examine-job.ts';
@@ -50,5 +50,10 @@ describe('what the pages of the sample day say', () => {
       earlier: [],
     });
     await expect(`${(await typesetInvoice(day.book, credit)).text}\n`).toMatchFileSnapshot(golden('CRN-0001'));
+  });
+
+  test.each(['2026-11-24-KX4D-handover', 'INV-0001'])('the text that goes with %s', async (name) => {
+    const text = readFileSync(path.join(day.folder, 'out', '2026-11-24', `${name}.txt`), 'utf8');
+    await expect(text).toMatchFileSnapshot(golden(`${name}-covering`));
   });
 });

@@ -54,7 +54,7 @@ export const labelsEn = {
   remark: 'Remark',
   voided: 'This signature is void: the record was changed after signing.',
   customerLine: 'Customer: name, date and time',
-  customerChoice: 'accepts / accepts with remark / refuses',
+  customerChoice: 'The customer accepts / accepts with remark / refuses (strike out what does not apply).',
   installerLine: 'Installer',
   signingStatement:
     'Your answer, name, signature and the time are kept with this record. Any later change to what stands here voids the signature.',

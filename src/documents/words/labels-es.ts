@@ -57,7 +57,7 @@ export const labelsEs: typeof labelsEn = {
   remark: 'Observación',
   voided: 'Esta firma queda anulada: el registro se cambió después de firmar.',
   customerLine: 'Cliente: nombre, fecha y hora',
-  customerChoice: 'acepta / acepta con observación / rechaza',
+  customerChoice: 'El cliente acepta / acepta con observación / rechaza (táchese lo que no proceda).',
   installerLine: 'Instalador',
   signingStatement:
     'Su respuesta, su nombre, su firma y la hora se guardan con este registro. Todo cambio posterior de lo que consta aquí anula la firma.',

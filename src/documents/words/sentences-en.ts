@@ -88,7 +88,7 @@ export const sentencesEn: Sentences = {
   atCurrent: (volts, milliamps) => `${volts} V at ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} at ${milliamps} mA`,
   electrics: {
-    lowest: 'Lowest volts at the device',
+    lowest: 'Lowest volts at the device, worked out',
     lowestValue: (volts, where) => `${volts} V ${where}`,
     window: 'Supply the device needs',
     windowValue: (from, to) => `${from} to ${to} V`,

@@ -100,7 +100,7 @@ export const sentencesEs: Sentences = {
   atCurrent: (volts, milliamps) => `${volts} V a ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} a ${milliamps} mA`,
   electrics: {
-    lowest: 'Tensión más baja en el aparato',
+    lowest: 'Tensión más baja en el aparato, calculada',
     lowestValue: (volts, where) => `${volts} V ${where}`,
     window: 'Tensión que pide el aparato',
     windowValue: (from, to) => `de ${from} a ${to} V`,
