@@ -66,7 +66,29 @@ export async function askDeviceProfile(
   });
   const so = await ask.tick('Mark what is so', facts, usual);
   const hottest = await number('Hottest it may get, °C', current?.operatingCelsiusMax ?? 60, ask);
-  const { maker: _m, crankVoltsMin: _v, lampWhenWell: _l, ...rest } = current ?? {};
+  const near = current?.heatMillimetresMin;
+  const heat = lengthOf(
+    await ask.text(
+      `Least distance from hot parts, ${unit} (empty when not printed)`,
+      near === undefined ? '' : `${near} mm`,
+      lengthOrNothing(unit),
+    ),
+    unit,
+  );
+  const safety = so.includes('made for the windscreen')
+    ? await ask.confirm(
+        'Does 49 CFR 393.5 count it as vehicle safety technology?',
+        current?.vehicleSafetyTechnology ?? true,
+      )
+    : null;
+  const {
+    heatMillimetresMin: _h,
+    vehicleSafetyTechnology: _s,
+    maker: _m,
+    crankVoltsMin: _v,
+    lampWhenWell: _l,
+    ...rest
+  } = current ?? {};
   return deviceProfile.parse({
     ...rest,
     id: current?.id ?? shortName(name, taken),
@@ -84,5 +106,7 @@ export async function askDeviceProfile(
     ...(lamp === '' ? {} : { lampWhenWell: lamp }),
     ...Object.fromEntries(fields.map((field, place) => [field, so.includes(facts[place] ?? '')])),
     operatingCelsiusMax: hottest,
+    ...(heat === null ? {} : { heatMillimetresMin: heat }),
+    ...(safety === null ? {} : { vehicleSafetyTechnology: safety }),
   });
 }

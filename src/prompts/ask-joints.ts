@@ -82,6 +82,10 @@ function joint(lead: Lead): Question {
             )
           : '';
       const fuse = await askFuse(lead, job, ask, around);
+      const feed =
+        lead === 'ground'
+          ? ''
+          : await ask.text('Vehicle fuse that feeds the wire, amperes (empty: not known)', '', numberOrNothing);
       const items = [clean, tied, tug, ...(fuse === null ? [] : [fuseTied])];
       const ticked = await ask.tick('Mark what is so of the joint', items, []);
       const strip = await askStrip(ticked, ask);
@@ -106,7 +110,16 @@ function joint(lead: Lead): Question {
         ...(fuse === null ? {} : { fuse: { ...fuse, tapedAndTied: ticked.includes(fuseTied) } }),
         ...other,
       };
-      return { ...job, connections: [...(job.connections ?? []).filter((each) => each.lead !== lead), made] };
+      const fed =
+        feed === '' || numberOf(feed) === 0
+          ? job
+          : {
+              ...job,
+              probePoints: (job.probePoints ?? []).map((each) =>
+                each.name === point ? { ...each, vehicleFuseAmperes: numberOf(feed) } : each,
+              ),
+            };
+      return { ...fed, connections: [...(job.connections ?? []).filter((each) => each.lead !== lead), made] };
     },
   };
 }
