@@ -39,7 +39,8 @@ export type ParsedFont = Omit<FontkitFont, 'layout' | 'glyphForCodePoint'> & {
 type Word = { readonly glyphs: readonly ShapedGlyph[]; readonly width: number };
 // letters stay letters: a glyph for two letters would be copied as one
 const features = { liga: false, clig: false, dlig: false, calt: false };
-const rememberedWordsMax = 20_000;
+const rememberedWordsMax = 2_000;
+const rememberedPairsMax = 20_000;
 const parsed = new WeakMap<Uint8Array, ParsedFont>();
 
 /**
@@ -97,7 +98,7 @@ function shapeByPairs(font: FontkitFont, text: string, kerning: Map<string, numb
 function kerningOf(font: FontkitFont, pair: string, advance: number, kerning: Map<string, number>): number {
   const known = kerning.get(pair);
   if (known !== undefined) return known;
-  if (kerning.size >= rememberedWordsMax) kerning.clear();
+  if (kerning.size >= rememberedPairsMax) kerning.clear();
   const run = font.layout(pair, features);
   const nearer = run.glyphs.length === 2 ? (run.positions[0]?.xAdvance ?? advance) - advance : 0;
   kerning.set(pair, nearer);
