@@ -50,11 +50,13 @@ function levelsInWords(readings: readonly Reading[], around: Surroundings): stri
   const sorted = inOrder(readings).map((reading) => ({ reading, levels: levelsOf(reading, around) }));
   const dead = sorted.filter((each) => isOnly(each.levels, 'zero'));
   const live = sorted.filter((each) => isOnly(each.levels, 'supply', 'above'));
-  const rest = sorted.filter((each) => !dead.includes(each) && !live.includes(each));
+  const low = sorted.filter((each) => !live.includes(each) && isOnly(each.levels, 'low', 'supply'));
+  const rest = sorted.filter((each) => ![...dead, ...live, ...low].includes(each));
   const parts = [
     ['dead', dead],
     ['battery volts', live],
-    ['neither', rest],
+    ['less than battery volts', low],
+    ['neither battery volts nor nothing', rest],
   ] as const;
   return parts
     .filter(([, of]) => of.length > 0)
