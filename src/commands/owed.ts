@@ -6,18 +6,7 @@ import { readIssued } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
 import { readPayments } from '../storage/record-payment.ts';
 import type { Command } from './command.ts';
-
-function table(rows: readonly (readonly string[])[]): string {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
-  return rows
-    .map((row) =>
-      row
-        .map((cell, column) => (column === 0 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0)))
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
-}
+import { writeTable } from './write-table.ts';
 
 function writeBalances(balances: readonly PayerBalance[], day: string, locale: string): string {
   const shown = balances.filter((each) => each.open.length > 0 || each.creditMinorUnits !== 0);
@@ -41,8 +30,8 @@ function writeBalances(balances: readonly PayerBalance[], day: string, locale: s
   );
   return [
     `Owed on ${day}, by days after the due date`,
-    table([heads, ...payers]),
-    ...(open.length === 0 ? [] : [table([['invoice', 'payer', 'due', 'open', ''], ...open])]),
+    writeTable([heads, ...payers]),
+    ...(open.length === 0 ? [] : [writeTable([['invoice', 'payer', 'due', 'open', ''], ...open])]),
   ].join('\n\n');
 }
 

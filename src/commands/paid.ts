@@ -13,6 +13,7 @@ import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
 import { balancesOf, composePayment, reversalOf } from './compose-payment.ts';
 import { drawFiles } from './draw-files.ts';
+import { listedPayments, writePaymentList } from './list-payments.ts';
 import { oneLine } from './one-line.ts';
 import { paymentDay, paymentRequest } from './payment-request.ts';
 
@@ -83,9 +84,15 @@ export const paid: Command = {
     reverse: { type: 'string', takes: 'PAYMENT', help: 'take back a payment recorded by mistake (PAY-0003)' },
     because: { type: 'string', takes: 'TEXT', help: 'why, kept in the ledger' },
     again: { type: 'boolean', help: 'record it although a payment like it was recorded' },
+    list: { type: 'boolean', help: 'record nothing, list the payments recorded (of --payer)' },
   },
   run: async (call, world) => {
     const book = openBook(world.bookFolder);
+    if (call.options.list === true) {
+      const listed = listedPayments(book, oneLine(call.options.payer, 'keyout paid --payer'));
+      world.say(world.json ? JSON.stringify(listed, null, 2) : writePaymentList(book, listed));
+      return 0;
+    }
     const compose = await composer(call, world, book);
     if (!(await mayBeAgain(book, compose(), call, world))) {
       world.tell('Nothing was recorded.');

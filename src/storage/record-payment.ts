@@ -37,6 +37,8 @@ export function recordPayment(changing: ChangingBook, payment: NewPayment): Reco
  * @param payment the one about to be recorded
  */
 export function likePayment(payments: readonly RecordedPayment[], payment: NewPayment): RecordedPayment | null {
+  // no money came: a payer's credit cannot be used twice
+  if (payment.amountMinorUnits === 0) return null;
   const takenBack = new Set(payments.flatMap((each) => each.reverses ?? []));
   return (
     payments.find((each) => {

@@ -157,6 +157,25 @@ describe('keyout paid', () => {
     expect((await balanceOf('north-lattice'))?.totalMinorUnits).toBe(28_696);
   });
 
+  test('the payments recorded can be listed, with what was taken back', async () => {
+    const { run } = freshBook();
+    expect((await run('paid', '--list')).out).toContain('No payment is recorded');
+    await run('paid', 'INV-0001', '--amount', '100', '--reference', 'TR 77', ...pay);
+    await run('paid', 'INV-0003', '--amount', '40', ...pay);
+    await run('paid', '--reverse', 'PAY-0001', '--because', 'bounced');
+    const { out } = await run('paid', '--list', '--payer', 'north-lattice');
+    expect(out).toMatch(/PAY-0001\s+2026-12-10\s+\$100\.00.*TR 77\s+INV-0001\s+taken back by PAY-0003/);
+    expect(out).not.toContain('PAY-0002');
+  });
+
+  test('credit may be used on two invoices on one day', async () => {
+    const { run, verified } = freshBook();
+    await run('paid', 'INV-0001', '--amount', '300', ...pay);
+    expect(await run('paid', 'INV-0002', '--use-credit', '--amount', '20')).toMatchObject({ exitCode: 0 });
+    expect(await run('paid', 'INV-0002', '--use-credit', '--amount', '20')).toMatchObject({ exitCode: 0 });
+    await verified();
+  });
+
   test('a payment whose credit was used since cannot be taken back before what used it', async () => {
     const { run } = freshBook();
     await run('paid', 'INV-0001', '--amount', '300', ...pay);

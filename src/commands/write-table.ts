@@ -1,0 +1,15 @@
+/**
+ * Rows as text in columns: the first to the left, the others to the right.
+ * @param rows cells, as many in each row
+ */
+export function writeTable(rows: readonly (readonly string[])[]): string {
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  return rows
+    .map((row) =>
+      row
+        .map((cell, column) => (column === 0 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0)))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
