@@ -6,7 +6,7 @@ function lineView(line: InvoiceLine, writing: Writing) {
   const { terms, sentences } = writing;
   const hours = line.unit === 'minute' && line.baseQuantity === '60';
   const price = writing.unitPrice(line.unitPriceMinorUnits);
-  const hour = new Intl.NumberFormat(writing.locale, { maximumFractionDigits: 4 });
+  const hoursRounded = Math.round((Number(line.quantity) / 60) * 10_000) / 10_000;
   return {
     what: line.what,
     hasBecause: line.because !== '',
@@ -14,7 +14,7 @@ function lineView(line: InvoiceLine, writing: Writing) {
     hasWithTax: line.includingTax !== undefined,
     withTax:
       line.includingTax === undefined ? '' : sentences.withTax(writing.money(line.includingTax.amountMinorUnits)),
-    quantity: hours ? hour.format(Number(line.quantity) / 60) : writing.decimal(line.quantity),
+    quantity: writing.decimal(hours ? hoursRounded : line.quantity),
     unit: hours ? terms.units.hour : terms.units[line.unit],
     price:
       hours || millionths(line.baseQuantity) === millionths('1')

@@ -44,6 +44,7 @@ export function writingFor(book: Pick<Book, 'locale' | 'units'>, language: Langu
   const own = words[language];
   const day = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', year: 'numeric', month: 'long', day: 'numeric' });
   const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 6 });
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const mark = number.formatToParts(1.5).find((part) => part.type === 'decimal')?.value === ',' ? ',' : '.';
   const decimal = (value: string | number) => minus(number.format(value as number));
   const date = (text: string) =>
@@ -57,7 +58,7 @@ export function writingFor(book: Pick<Book, 'locale' | 'units'>, language: Langu
     locale,
     date,
     moment: (text) => `${date(text.slice(0, 10))}, ${text.slice(11)}`,
-    whole: (value) => new Intl.NumberFormat(locale, { maximumFractionDigits: 0 }).format(value),
+    whole: (value) => whole.format(value),
     decimal,
     percent: (value) => percent.format(Number(value) / 100).replace('\u202f', '\u00a0'),
     millivolts,
