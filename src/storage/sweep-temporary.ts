@@ -16,7 +16,8 @@ export function sweepTemporary(open: OpenBook): void {
     for (const name of readdirSync(place)) {
       const owner = /\.(\d+)\.temporary$/.exec(name)?.[1];
       // a file of a running process is still being written
-      if (owner !== undefined && !isAlive(Number(owner))) rmSync(path.join(place, name), { force: true });
+      if (owner !== undefined && !isAlive(Number(owner)))
+        rmSync(path.join(place, name), { recursive: true, force: true });
     }
   }
 }

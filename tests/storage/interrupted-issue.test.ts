@@ -78,8 +78,12 @@ test('a stop before the number was given leaves no number, and its files are swe
   writeFileSync(path.join(folder, 'issued/unfinished/INV-0002/invoice.json'), '{"half":');
   writeFileSync(path.join(folder, `issued/numbers/x.${deadProcess}.temporary`), '');
   writeFileSync(path.join(folder, `jobs/2026/2026-11-24-KX4D.json.${deadProcess}.temporary`), '');
+  const folderLeft = path.join(folder, `out/export.${deadProcess}.temporary`);
+  mkdirSync(folderLeft, { recursive: true });
+  writeFileSync(path.join(folderLeft, 'register.csv'), '');
   await visit();
   expect(verifyBook(book)).toEqual([]);
+  expect(readdirSync(path.join(folder, 'out'))).toEqual([]);
   expect(readdirSync(path.join(folder, 'jobs/2026')).filter((name) => name.includes('temporary'))).toEqual([]);
   expect((await issue()).number).toBe('INV-0002');
 });
