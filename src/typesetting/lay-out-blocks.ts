@@ -15,6 +15,8 @@ import { numbersIn, spaceBefore, styleOf } from './style-of.ts';
 
 export type Setting = TextSetting & {
   readonly accent: string;
+  /** the sign before the decimals of a number in the document's language */
+  readonly decimalSign: string;
   /** height that a page has for its content, in points */
   readonly room: number;
   readonly placeOf: Structure['placeOf'];

@@ -1,4 +1,5 @@
 import { type Block, block, stacked } from './block.ts';
+import { type DecimalTails, decimalTails } from './decimal-tails.ts';
 import { type TagNode, tagsIn } from './document-tree.ts';
 import { millimetre } from './grid.ts';
 import { layOutBlocks, type Setting } from './lay-out-blocks.ts';
@@ -29,9 +30,16 @@ export function layOutTable(node: TagNode, width: number, setting: Setting): rea
   const parts = tagsIn(node.children).map((part) => part.tag);
   const twice = ['thead', 'tfoot'].find((tag) => parts.indexOf(tag) !== parts.lastIndexOf(tag));
   if (twice !== undefined) throw setting.problem(`The table has two <${twice}>.`, node, 'Put all its rows into one.');
+  if (shares.some((share) => share <= 0))
+    throw setting.problem(`The widths "${node.attributes.widths}" are not all above nought.`, node, 'Mend the widths.');
+  const tails = decimalTails(
+    [...rowsIn('tbody'), ...rowsIn('tfoot')],
+    (cell) => cellStyle(cell, node, setting),
+    setting,
+  );
   const ruled = node.attributes.rules !== 'none';
   const line = (set: Block, weight: number) => ruledBelow(set, width, weight);
-  const set = (row: TagNode, room: number) => layOutRow(row, widths, node, { ...setting, room });
+  const set = (row: TagNode, room: number) => layOutRow(row, { widths, tails, node }, { ...setting, room });
   const heads = rowsIn('thead').flatMap((row) => set(row, setting.room));
   const header = heads.length === 0 ? null : line(stacked(heads), 1);
   // a head that fills half a page is not worth printing again
@@ -61,12 +69,15 @@ function repeated(header: Block): Block {
   return { ...header, marks: header.marks.map((mark) => ({ ...mark, element: 'repeated' })) };
 }
 
-function layOutRow(row: TagNode, widths: readonly number[], table: TagNode, setting: Setting): readonly Block[] {
+type Table = { readonly node: TagNode; readonly widths: readonly number[]; readonly tails: DecimalTails };
+
+function layOutRow(row: TagNode, table: Table, setting: Setting): readonly Block[] {
+  const { widths, tails, node } = table;
   let column = 0;
   let x = 0;
   const strips: Strip[] = [];
   for (const cell of tagsIn(row.children)) {
-    const span = Math.max(1, Number(cell.attributes.span ?? 1));
+    const span = Math.max(1, Math.round(Number(cell.attributes.span ?? 1)));
     const own = widths.slice(column, column + span).reduce((all, each) => all + each, 0);
     column += span;
     if (column > widths.length)
@@ -75,11 +86,15 @@ function layOutRow(row: TagNode, widths: readonly number[], table: TagNode, sett
         row,
         'Take a cell out, or add a width to the table.',
       );
-    const style = cellStyle(cell, table, setting);
+    const style = cellStyle(cell, node, setting);
+    const tail = Math.min(
+      (tails.widest.get(column) ?? 0) - (tails.ofCell.get(cell) ?? Number.POSITIVE_INFINITY),
+      own / 2,
+    );
     const isLastRight = column === widths.length && style.align === 'right';
     const blocks = tagsIn(cell.children).some((child) => !(textTags as readonly string[]).includes(child.tag))
       ? layOutBlocks(cell.children, own - padding, setting)
-      : layOutText(cell.children, own - padding, style, setting).map((line) => block(line));
+      : layOutText(cell.children, own - padding - Math.max(0, tail), style, setting).map((line) => block(line));
     const shifted = isLastRight ? blocks.map((each) => movedBlock(each, padding)) : blocks;
     strips.push({ x, blocks: shifted });
     x += own;

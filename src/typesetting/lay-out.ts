@@ -37,6 +37,7 @@ export function layOut(
     images,
     placeOf,
     accent: document.attributes.accent ?? '#000000',
+    decimalSign: decimalSign(document.attributes.lang ?? 'en'),
     room: height - margin - marginBottom,
     problem: (what, node, whatToDo) => new Problem(what, `${template}, line ${node.line}`, whatToDo),
   };
@@ -81,4 +82,10 @@ function footerMarks(footer: TagNode, width: number, setting: Setting): readonly
     });
   };
   return [...set(left, width - rightWidth - gap, 0), ...set(right, rightWidth, width - rightWidth)];
+}
+
+function decimalSign(language: string): string {
+  const known = /^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/.test(language) ? language : 'en';
+  const parts = new Intl.NumberFormat(known).formatToParts(1.5);
+  return parts.find((part) => part.type === 'decimal')?.value ?? '.';
 }

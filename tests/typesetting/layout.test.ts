@@ -149,6 +149,26 @@ describe('a table', () => {
       expect(on(/\.50/)).toBe(on('kept'));
     }
   });
+  test('sets decimal signs below each other, whole numbers and units too', () => {
+    const column = (language: string, cells: readonly string[]) => {
+      const { pages } = laidOut(
+        `<document title="t" lang="${language}"><h1>T</h1><table widths="1 1" caption="c"><tbody>${cells.map((cell) => `<tr><td>x</td><td align="decimal">${cell}</td></tr>`).join('')}</tbody></table></document>`,
+      );
+      const sign = language === 'de' ? ',' : '.';
+      return texts(pages)
+        .filter((mark) => /\d/.test(mark.text))
+        .map(
+          (mark) => mark.x + metrics.width(mark.text.split(sign)[0]?.replace(/ .*/, '') ?? '', mark.face, mark.size),
+        );
+    };
+    for (const [language, cells] of [
+      ['en', ['12.5 V', '1,234.75', '7']],
+      ['de', ['12,5 V', '1.234,75', '7']],
+    ] as const) {
+      const [first, ...others] = column(language, cells);
+      for (const other of others) expect(other).toBeCloseTo(first ?? 0, 1);
+    }
+  });
   test('without rows is its head alone', () => {
     expect(texts(laidOut(table(0)).pages).map((mark) => mark.text)).toEqual(['Title', 'Head', 'Sum']);
   });
