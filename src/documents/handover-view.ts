@@ -93,7 +93,7 @@ function fittedParts(job: Job, writing: Writing) {
         ? ''
         : sentences.fixed(
             terms.fixings[placement.fixing],
-            placement.fixingPoints === undefined ? null : writing.whole(placement.fixingPoints),
+            (placement.fixingPoints ?? 0) === 0 ? null : writing.whole(placement.fixingPoints ?? 0),
           ),
   };
 }

@@ -41,7 +41,7 @@ function placeSentence({ placement }: Job, { sentences, terms, whole }: Writing)
       zone: terms.zones[placement.zone][1],
       surface: placement.surface,
       fixing: placement.fixing === 'loose' ? null : terms.fixings[placement.fixing],
-      points: placement.fixingPoints === undefined ? null : whole(placement.fixingPoints),
+      points: (placement.fixingPoints ?? 0) === 0 ? null : whole(placement.fixingPoints ?? 0),
     }),
   ];
 }

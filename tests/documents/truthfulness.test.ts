@@ -154,6 +154,17 @@ const cases: readonly {
     saysNot: [/held by/],
   },
   {
+    record: 'of a device held at one point',
+    change: { placement: { zone: 'dash left', surface: 'duct', fixing: 'adhesive pad', fixingPoints: 1 } },
+    says: [/held by an adhesive pad at 1 point\./],
+  },
+  {
+    record: 'of a device whose points of fixing are not there to count',
+    change: { placement: { zone: 'dash left', surface: 'duct', fixing: 'adhesive pad', fixingPoints: 0 } },
+    says: [/held by an adhesive pad\./],
+    saysNot: [/pad at 0 points/, /pad, 0 points/],
+  },
+  {
     record: 'of fasteners that were not counted back',
     change: { panels: [{ name: 'glove box', fastener: 'clip', out: 4 }] },
     says: [/4 × clip out, number back in not recorded/],

@@ -2,6 +2,7 @@ import type { Colour, Sentences } from './sentences.ts';
 
 const joined = (words: readonly string[], last: string) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+const many = (count: string, thing: string) => `${count} ${thing}${count === '1' ? '' : 's'}`;
 const and = (words: readonly string[]) => joined(words, 'and');
 const article = (name: string) => `${/^(?:[aeio]|u(?!ni|s)|hour)/i.test(name) ? 'An' : 'A'} ${name}`;
 const colourWords = ({ colour, stripe }: Colour) => (stripe === null ? colour : `${colour} with ${stripe} stripe`);
@@ -39,7 +40,7 @@ export const sentencesEn: Sentences = {
     }
   },
   sits: ({ zone, surface, fixing, points }) =>
-    `It sits ${zone} (${surface})${fixing === null ? ', and is not fixed' : `, held by ${fixing}${points === null ? '' : ` at ${points} points`}`}.`,
+    `It sits ${zone} (${surface})${fixing === null ? ', and is not fixed' : `, held by ${fixing}${points === null ? '' : ` at ${many(points, 'point')}`}`}.`,
   joined: (leads) =>
     `Joined: ${and(
       leads.map(({ lead, wire, place }) =>
@@ -72,7 +73,7 @@ export const sentencesEn: Sentences = {
   figureLead: ({ lead, wire, place, terminal, joint, fuse }) =>
     `${capital(lead)} lead: ${[wire, place, terminal === '' ? '' : `terminal ${terminal}`, joint, fuse === '' ? 'no fuse' : `fuse ${fuse}`].filter((word) => word !== '').join(', ')}.`,
   planAlternative: (zone) => `Plan of the vehicle seen from above, front at the top. The mark: ${zone}.`,
-  fixed: (fixing, points) => (points === null ? fixing : `${fixing}, ${points} points`),
+  fixed: (fixing, points) => (points === null ? fixing : `${fixing}, ${many(points, 'point')}`),
   fastener: ({ name, fastener, out, back }) =>
     `${capital(name)}: ${out} × ${fastener} out, ${back === null ? 'number back in not recorded' : `${back} back in`}.`,
   system: (volts, drive) => (drive === null ? `${volts} V` : `${volts} V, ${drive}`),
@@ -84,7 +85,7 @@ export const sentencesEn: Sentences = {
       ? `${subject(name, colour)} fits no role: it reads like none of the feeds looked for.`
       : `${subject(name, colour)} is not proven; it could still be ${joined(roles, 'or')}.`,
   verdictStands: (role) => `The installer took it for: ${role}.`,
-  keyOutWait: (minutes) => `First column read ${minutes} minutes or longer after key out.`,
+  keyOutWait: (minutes) => `First column read ${many(minutes, 'minute')} or longer after key out.`,
   atCurrent: (volts, milliamps) => `${volts} V at ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} at ${milliamps} mA`,
   electrics: {
@@ -97,7 +98,7 @@ export const sentencesEn: Sentences = {
     fuseMax: 'Largest fuse the lead allows',
     standing: 'Standing until the battery is half down',
     standingValue: (days, milliamps, assumed) =>
-      `${days} days${milliamps === null ? '' : `; vehicle and device draw ${milliamps} mA asleep`}${assumed ? ', the vehicle’s own share assumed' : ''}`,
+      `${many(days, 'day')}${milliamps === null ? '' : `; vehicle and device draw ${milliamps} mA asleep`}${assumed ? ', the vehicle’s own share assumed' : ''}`,
   },
   rulesLine: (held, count) =>
     `${held} of ${count} trade rules found nothing to say of this job; what the others found stands above.`,

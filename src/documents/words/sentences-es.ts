@@ -8,6 +8,7 @@ const joined = (words: readonly string[], last: 'y' | 'o') => {
   const sound = last === 'y' ? (/^h?i(?!e)/i.test(end) ? 'e' : 'y') : /^h?o/i.test(end) ? 'u' : 'o';
   return `${words.slice(0, -1).join(', ')} ${sound} ${end}`;
 };
+const many = (count: string, thing: string) => `${count} ${thing}${count === '1' ? '' : 's'}`;
 const and = (words: readonly string[]) => joined(words, 'y');
 const colourWords = ({ colour, stripe }: Colour) => {
   const own = coloursEs[colour.toLowerCase()]?.[0] ?? colour;
@@ -50,7 +51,7 @@ export const sentencesEs: Sentences = {
     }
   },
   sits: ({ zone, surface, fixing, points }) =>
-    `Está ${zone} (${surface}), ${fixing === null ? 'no está fijado' : `fijado con ${fixing}${points === null ? '' : ` en ${points} puntos`}`}.`,
+    `Está ${zone} (${surface}), ${fixing === null ? 'no está fijado' : `fijado con ${fixing}${points === null ? '' : ` en ${many(points, 'punto')}`}`}.`,
   joined: (leads) =>
     `Uniones: ${and(
       leads.map(({ lead, wire, place }) =>
@@ -83,7 +84,7 @@ export const sentencesEs: Sentences = {
   figureLead: ({ lead, wire, place, terminal, joint, fuse }) =>
     `Cable de ${lead}: ${[wire, place, terminal === '' ? '' : `borne ${terminal}`, joint, fuse === '' ? 'sin fusible' : `fusible ${fuse}`].filter((word) => word !== '').join(', ')}.`,
   planAlternative: (zone) => `Plano del vehículo visto desde arriba, delante es arriba. La marca: ${zone}.`,
-  fixed: (fixing, points) => (points === null ? fixing : `${fixing}, ${points} puntos`),
+  fixed: (fixing, points) => (points === null ? fixing : `${fixing}, ${many(points, 'punto')}`),
   fastener: ({ name, fastener, out, back }) =>
     `${capital(name)}: ${out} × ${fastener} fuera, ${back === null ? 'no consta cuántos se pusieron' : `${back} puestos de nuevo`}.`,
   system: (volts, drive) => (drive === null ? `${volts} V` : `${volts} V, ${drive}`),
@@ -96,7 +97,7 @@ export const sentencesEs: Sentences = {
       ? `${subject(name, colour)} no encaja en ningún papel: no lee como ninguno de los cables buscados.`
       : `${subject(name, colour)} no está demostrado; aún podría ser ${joined(roles, 'o')}.`,
   verdictStands: (role) => `El instalador lo tomó por: ${role}.`,
-  keyOutWait: (minutes) => `Primera columna leída ${minutes} minutos o más después de quitar la llave.`,
+  keyOutWait: (minutes) => `Primera columna leída ${many(minutes, 'minuto')} o más después de quitar la llave.`,
   atCurrent: (volts, milliamps) => `${volts} V a ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} a ${milliamps} mA`,
   electrics: {
@@ -109,7 +110,7 @@ export const sentencesEs: Sentences = {
     fuseMax: 'Fusible mayor que admite el cable',
     standing: 'Parado hasta que la batería baja a la mitad',
     standingValue: (days, milliamps, assumed) =>
-      `${days} días${milliamps === null ? '' : `; vehículo y aparato consumen ${milliamps} mA en reposo`}${assumed ? ', el consumo propio del vehículo es supuesto' : ''}`,
+      `${many(days, 'día')}${milliamps === null ? '' : `; vehículo y aparato consumen ${milliamps} mA en reposo`}${assumed ? ', el consumo propio del vehículo es supuesto' : ''}`,
   },
   rulesLine: (held, count) =>
     `${held} de ${count} reglas del oficio no encontraron nada que objetar; lo que hallaron las demás consta arriba.`,
