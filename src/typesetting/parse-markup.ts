@@ -24,6 +24,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
       `${name}, line ${line}`,
       'The tags and attributes that exist are listed in src/typesetting/tag-set.ts.',
     );
+  const closes = new Set<number>();
   const closesItself = () => markup.slice(parser.endIndex - 1, parser.endIndex + 1) === '/>';
   const parser = new Parser(
     {
@@ -39,6 +40,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
         const closed = stack.pop();
         if (closed === undefined || closed.tag !== tag || (implied && !closesItself()))
           throw fail(`The tag <${tag}> is not closed.`, closed?.line ?? 1);
+        if (!implied) closes.add(parser.startIndex);
         top().children.push(closed);
       },
       ontext: (text) => {
@@ -59,6 +61,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
   );
   parser.write(markup);
   parser.end();
+  checkClosingTags(markup, closes, fail);
   const [document, ...others] = tagsIn(root.children);
   if (document?.tag !== 'document') throw fail('The outermost tag is not <document>.', document?.line ?? 1);
   if (others[0] !== undefined) throw fail('There is a tag after the end of <document>.', others[0].line);
@@ -124,6 +127,14 @@ function mayHold(parent: string, tag: string): boolean {
 function mayHoldText(parent: string): boolean {
   const content = tagSet[parent]?.content;
   return content === 'text' || content === 'text or blocks';
+}
+
+// the parser passes over a closing tag that nothing opened
+function checkClosingTags(markup: string, closes: ReadonlySet<number>, fail: Fail): void {
+  const withoutComments = markup.replace(/<!--.*?-->/gs, (comment) => ' '.repeat(comment.length));
+  for (const found of withoutComments.matchAll(/<\/[\w-]+/g))
+    if (!closes.has(found.index))
+      throw fail(`The tag ${found[0]}> closes nothing.`, markup.slice(0, found.index).split('\n').length);
 }
 
 // a reader who jumps from head to head must not meet a gap (ISO 14289-1, 7.4.2)

@@ -61,6 +61,22 @@ describe('the torture set', () => {
     expect(Buffer.from(pdf).equals(Buffer.from(printed.get(name) as Uint8Array))).toBe(true);
   });
 
+  test('another reader finds every word as wide as it was measured', async () => {
+    const { pdf, pages } = await print(
+      '<document title="t"><h1>T</h1><p>AVATAR</p><p face="condensed">ToVaLYe</p><p weight="bold">WAVE</p><p face="mono">PM3-004417</p></document>',
+    );
+    const file = path.join(folder, 'words.pdf');
+    writeFileSync(file, pdf);
+    const words = spawnSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' }).stdout;
+    for (const mark of pages.flatMap((page) => page.marks)) {
+      if (mark.kind !== 'text') continue;
+      const [, left, right] =
+        new RegExp(`xMin="([\\d.]+)" yMin="[\\d.]+" xMax="([\\d.]+)" yMax="[\\d.]+">${mark.text}<`).exec(words) ?? [];
+      expect([mark.text, Number(left)]).toEqual([mark.text, expect.closeTo(mark.x, 2)]);
+      expect([mark.text, Number(right) - Number(left)]).toEqual([mark.text, expect.closeTo(mark.width, 2)]);
+    }
+  });
+
   test('names of every alphabet are copied as they were written', () => {
     const text = spawnSync('pdftotext', [fileOf('names in four alphabets'), '-'], {
       encoding: 'utf8',

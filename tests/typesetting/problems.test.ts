@@ -49,6 +49,7 @@ const refused: readonly (readonly [string, string, string, string])[] = [
     'more cells than the table has columns (1)',
     'line 2',
   ],
+  ['a closing tag that nothing opened', page('<!-- </p> --><p>a</b>b</p>'), 'The tag </b> closes nothing', 'line 2'],
   [
     'a table with two heads',
     page('<table><thead><tr><th>x</th></tr></thead><thead><tr><th>y</th></tr></thead></table>'),
