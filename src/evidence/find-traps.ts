@@ -85,12 +85,11 @@ function low({ point, readings, around }: Seen): Found {
 function dropsInCrank({ point, groups, conclusion, around }: Seen): Found {
   const isLamp = conclusion.kind === 'concluded' && conclusion.role === 'lighting';
   if (!around.cranks || isLamp) return [];
-  const live = groups.filter((group) => group.key === 'on' || group.key === 'accessory');
   const falls = groups.some(
     (group) =>
       group.key === 'crank' &&
       isOnly(group.levels, 'zero') &&
-      live.some((each) => each.lights === group.lights && isOnly(each.levels, 'supply')),
+      groups.some((each) => each.lights === group.lights && isOnly(each.levels, 'supply')),
   );
   return falls
     ? [

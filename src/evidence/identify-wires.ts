@@ -93,9 +93,8 @@ function wireEvidence(point: ProbePoint, around: Surroundings): WireEvidence {
 function conclusionOf(point: ProbePoint, eliminated: Elimination, around: Surroundings): Conclusion {
   const { proven, remaining, tests } = eliminated;
   if (proven === null) return { kind: 'open', remaining, wants: wantedReading(point, eliminated, around) };
-  const because = tests
-    .filter((test) => test.role === proven && test.result === 'passes')
-    .flatMap((test) => test.because);
+  // no test of a proven role fails, so these are the readings that it passed with
+  const because = tests.filter((test) => test.role === proven).flatMap((test) => test.because);
   return { kind: 'concluded', role: proven, because: [...new Set(because)] };
 }
 

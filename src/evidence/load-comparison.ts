@@ -22,8 +22,7 @@ export function fallsUnderLoad(point: ProbePoint, around: Surroundings): readonl
       .map((each) => meterUncertaintyMillivolts(millivoltsFromVolts(each.volts), around.meterOf(each)))
       .reduce((sum, each) => sum + each, 0);
     // smart charging may have lowered the supply between the two readings
-    const range = around.rangeAt(loaded.key);
-    const stillSupply = loaded.key === 'running' && after >= (around.system / 12) * 12_400 && after <= range.highest;
+    const stillSupply = loaded.key === 'running' && after >= (around.system / 12) * 12_400;
     return before - after - unsure > (loadLossMillivolts * around.system) / 12 && !stillSupply;
   });
 }

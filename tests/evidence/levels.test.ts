@@ -229,8 +229,12 @@ describe('where a reading stands when the meter cannot tell: both sides of the l
   test.each<[number, readonly MeasuredLevel[]]>([
     // at nothing only the reading itself is unsure: 500 mV ± 23 mV
     [0.47, ['zero']],
+    [0.476, ['zero']],
+    [0.477, ['zero', 'between']],
     [0.48, ['zero', 'between']],
     [0.52, ['zero', 'between']],
+    [0.523, ['zero', 'between']],
+    [0.524, ['between']],
     [0.53, ['between']],
     [-0.47, ['zero']],
     [-0.5, ['negative', 'zero']],
