@@ -9,7 +9,6 @@ type Row = { readonly name: string; readonly value: string };
 export function electricsRows(electrics: Electrics, job: Job, writing: Writing): readonly Row[] {
   const { sentences, terms } = writing;
   const words = sentences.electrics;
-  const volts = (millivolts: number) => `${writing.millivolts(millivolts)} V`;
   const least = electrics.atDevice.toSorted((one, other) => one.millivolts - other.millivolts)[0];
   const row = (name: string, value: string | null): readonly Row[] => (value === null ? [] : [{ name, value }]);
   return [
@@ -28,7 +27,7 @@ export function electricsRows(electrics: Electrics, job: Job, writing: Writing):
             writing.millivolts(electrics.supplyMillivoltsMax),
           ),
     ),
-    ...row(words.drop, electrics.leadDropMillivolts === null ? null : volts(electrics.leadDropMillivolts)),
+    ...row(words.drop, electrics.leadDropMillivolts === null ? null : dropText(electrics.leadDropMillivolts, writing)),
     ...row(words.groundDrop, groundDrop(electrics, writing)),
     ...row(
       words.fuseMax,
@@ -49,10 +48,15 @@ export function electricsRows(electrics: Electrics, job: Job, writing: Writing):
   ];
 }
 
+// a drop is small: in volts its figures would be lost
+function dropText(millivolts: number, writing: Writing): string {
+  return `${writing.decimal(Math.round(millivolts))} mV`;
+}
+
 function groundDrop(electrics: Electrics, writing: Writing): string | null {
   if (electrics.groundDropMillivolts === null) return null;
-  const volts = writing.millivolts(electrics.groundDropMillivolts);
+  const drop = dropText(electrics.groundDropMillivolts, writing);
   return electrics.groundTestMilliamps === null
-    ? `${volts} V`
-    : writing.sentences.atCurrent(volts, writing.whole(electrics.groundTestMilliamps));
+    ? drop
+    : writing.sentences.atCurrent(drop, writing.whole(electrics.groundTestMilliamps));
 }

@@ -86,7 +86,7 @@ export const sentencesEn: Sentences = {
       : `${subject(name, colour)} is not proven; it could still be ${joined(roles, 'or')}.`,
   verdictStands: (role) => `The installer took it for: ${role}.`,
   keyOutWait: (minutes) => `First column read ${many(minutes, 'minute')} or longer after key out.`,
-  atCurrent: (volts, milliamps) => `${volts} V at ${milliamps} mA`,
+  atCurrent: (drop, milliamps) => `${drop} at ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} at ${milliamps} mA`,
   electrics: {
     lowest: 'Lowest volts at the device, worked out',
@@ -101,7 +101,9 @@ export const sentencesEn: Sentences = {
       `${many(days, 'day')}${milliamps === null ? '' : `; vehicle and device draw ${milliamps} mA asleep`}${assumed ? ', the vehicle’s own share assumed' : ''}`,
   },
   rulesLine: (held, count) =>
-    `${held} of ${count} trade rules found nothing to say of this job; what the others found stands above.`,
+    held === count
+      ? `All ${count} trade rules found nothing to say of this job.`
+      : `${held} of ${count} trade rules found nothing to say of this job; what the others found stands above.`,
   rulesSources: (sources) =>
     `Published sources: ${sources}; the rest is common practice of the trade. The installer can print each rule with its source.`,
   finding: ({ what }) => what,

@@ -98,7 +98,7 @@ export const sentencesEs: Sentences = {
       : `${subject(name, colour)} no está demostrado; aún podría ser ${joined(roles, 'o')}.`,
   verdictStands: (role) => `El instalador lo tomó por: ${role}.`,
   keyOutWait: (minutes) => `Primera columna leída ${many(minutes, 'minuto')} o más después de quitar la llave.`,
-  atCurrent: (volts, milliamps) => `${volts} V a ${milliamps} mA`,
+  atCurrent: (drop, milliamps) => `${drop} a ${milliamps} mA`,
   loadedAt: (volts, milliamps) => `${volts} a ${milliamps} mA`,
   electrics: {
     lowest: 'Tensión más baja en el aparato, calculada',
@@ -113,7 +113,9 @@ export const sentencesEs: Sentences = {
       `${many(days, 'día')}${milliamps === null ? '' : `; vehículo y aparato consumen ${milliamps} mA en reposo`}${assumed ? ', el consumo propio del vehículo es supuesto' : ''}`,
   },
   rulesLine: (held, count) =>
-    `${held} de ${count} reglas del oficio no encontraron nada que objetar; lo que hallaron las demás consta arriba.`,
+    held === count
+      ? `Las ${count} reglas del oficio no encontraron nada que objetar.`
+      : `${held} de ${count} reglas del oficio no encontraron nada que objetar; lo que hallaron las demás consta arriba.`,
   rulesSources: (sources) =>
     `Fuentes publicadas: ${sources}; el resto es práctica común del oficio. El instalador puede imprimir cada regla con su fuente.`,
   finding: ({ summary, at }) => `No se cumple${at === '' ? '' : ` (${at})`}: ${summary}`,

@@ -81,7 +81,7 @@ export type Sentences = {
   }) => string;
   readonly verdictStands: (role: string) => string;
   readonly keyOutWait: (minutes: string) => string;
-  readonly atCurrent: (volts: string, milliamps: string) => string;
+  readonly atCurrent: (drop: string, milliamps: string) => string;
   readonly loadedAt: (volts: string, milliamps: string) => string;
   readonly electrics: {
     readonly lowest: string;
