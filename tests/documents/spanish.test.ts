@@ -17,7 +17,7 @@ const spanishBook = {
 } as const;
 
 /** Words that both languages write alike: units, and titles of publications. */
-const shared = 'total vin imei pin no ma cfr ccr usc din iso sae faa ac iec ts gpp unece fmvss abababab'.split(' ');
+const shared = 'total vin imei pin no ma mv cfr ccr usc din iso sae faa ac iec ts gpp unece fmvss abababab'.split(' ');
 
 const wordsOf = (text: string) =>
   new Set(
