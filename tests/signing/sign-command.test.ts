@@ -286,7 +286,7 @@ describe('the day’s list', () => {
     const folder = unsignedBook();
     await signing(folder, {}, (url) => answer(url, { answer: 'accepts', name: 'Ada Quill', ...drawn }));
     change(folder, (job) => ({ ...job, notes: 'Something else.' }));
-    const sheet = (await runCommand(handover, folder, [id])).out.trim();
+    const [sheet = ''] = (await runCommand(handover, folder, [id])).out.split('\n');
     const text = spawnSync('pdftotext', ['-layout', path.join(folder, sheet), '-'], { encoding: 'utf8' }).stdout;
     expect(text.replace(/\s+/g, ' ')).toContain('This signature is void: the record was changed after signing.');
   });
