@@ -18,10 +18,13 @@ function sorted(value: unknown): unknown {
   );
 }
 
-/** The digest of a job's record, whatever the order of its fields; what the interview remembers of itself does not count. */
-export function recordDigest(job: Job): string {
-  const { interview: _interview, $schema: _schema, ...rest } = job;
-  return sha256(JSON.stringify(sorted(rest)));
+/**
+ * The digest of a job's record, whatever the order of its fields. What the interview remembers of itself does not count,
+ * nor do values that the schema fills in: a later version of this program finds the same digest.
+ */
+export function recordDigest(record: Job): string {
+  const { interview: _interview, $schema: _schema, ...rest } = record;
+  return sha256(JSON.stringify(sorted(withoutDefaults(job, rest))));
 }
 
 /**
