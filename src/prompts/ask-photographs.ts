@@ -1,23 +1,8 @@
-import type { Job } from '../records/job.ts';
+import { type Job, photographSubjects } from '../records/job.ts';
 import { isWorked } from './kinds-of-visit.ts';
 import type { Question } from './question.ts';
 
 type Photograph = NonNullable<Job['photographs']>[number];
-
-const subjects: readonly Photograph['shows'][] = [
-  'vehicle',
-  'plate',
-  'odometer',
-  'lamps before',
-  'lamps after',
-  'joint',
-  'fuse',
-  'ground',
-  'device',
-  'panels closed',
-  'damage',
-  'other',
-];
 
 /** Photographs that lie in the job's folder: what each shows. */
 export const photographsQuestion: Question = {
@@ -32,7 +17,11 @@ export const photographsQuestion: Question = {
     );
     const photographs: Photograph[] = [];
     for (const file of around.photographs(job).files) {
-      const shows = (await ask.choose(`${file} shows`, [...subjects, 'leave it out'], 'other')) as Photograph['shows'];
+      const shows = (await ask.choose(
+        `${file} shows`,
+        [...photographSubjects, 'leave it out'],
+        'other',
+      )) as Photograph['shows'];
       if ((shows as string) === 'leave it out') continue;
       const caption = await ask.text('Caption', '');
       photographs.push({ file, shows, ...(caption === '' ? {} : { caption }) });

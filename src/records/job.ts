@@ -80,25 +80,28 @@ const part = z.strictObject({
   part: slug.optional(),
 });
 
+/** What a photograph may show. */
+export const photographSubjects = [
+  'vehicle',
+  'plate',
+  'odometer',
+  'lamps before',
+  'lamps after',
+  'joint',
+  'fuse',
+  'ground',
+  'device',
+  'panels closed',
+  'damage',
+  'other',
+] as const;
+
 const photograph = z.strictObject({
   /** file name inside the job's photographs folder */
   file: z
     .string()
     .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,100}\.(jpe?g|png)$/i, 'must be a plain .jpg or .png file name, no folder'),
-  shows: z.enum([
-    'vehicle',
-    'plate',
-    'odometer',
-    'lamps before',
-    'lamps after',
-    'joint',
-    'fuse',
-    'ground',
-    'device',
-    'panels closed',
-    'damage',
-    'other',
-  ]),
+  shows: z.enum(photographSubjects),
   caption: line.optional(),
 });
 
