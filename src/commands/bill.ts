@@ -1,14 +1,14 @@
+import { billGroups, draftInvoice, failStopped, finishInterrupted, invoiceGroups } from '../operations/bill-jobs.ts';
+import { chosenJobs } from '../operations/chosen-jobs.ts';
+import { examineJob } from '../operations/examine-job.ts';
+import { askForTrip } from '../operations/trip-of-job.ts';
 import { Problem } from '../problem.ts';
 import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { type IssuedDocument, issuedForJob } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
-import { billGroups, draftInvoice, failStopped, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
-import { chosenJobs } from './chosen-jobs.ts';
 import type { Call, Command } from './command.ts';
-import { examineJob } from './examine-job.ts';
-import { askForTrip } from './trip-of-job.ts';
 import { writeFinding } from './write-finding.ts';
 
 function writeDraft(invoice: IssuedInvoice, locale: string): string {

@@ -1,6 +1,6 @@
 import type { Trap, WireEvidence } from '../evidence/evidence.ts';
+import type { ExaminedJob } from '../operations/examine-job.ts';
 import { openFindings, reasonGiven } from '../rules/open-findings.ts';
-import type { ExaminedJob } from './examine-job.ts';
 import { nextStep } from './next-step.ts';
 
 /**

@@ -165,7 +165,16 @@ export const rulesOutput = z
       examples: z.array(
         z.strictObject({
           name: z.string(),
-          finds: z.array(z.string()).describe('places of the findings; none when the rule holds'),
+          finds: z
+            .array(
+              z.strictObject({
+                at: z.string(),
+                severity: z.enum(['block', 'reason', 'advise']),
+                what: z.string(),
+                whatToDo: z.string(),
+              }),
+            )
+            .describe('the findings, whole; none when the rule holds'),
         }),
       ),
     }),

@@ -1,8 +1,8 @@
+import { chosenJobs } from '../operations/chosen-jobs.ts';
+import { examineJob } from '../operations/examine-job.ts';
 import { openBook } from '../storage/open-book.ts';
 import { checkData } from './check-data.ts';
-import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
-import { examineJob } from './examine-job.ts';
 import { writeCheck } from './write-check.ts';
 
 /** `keyout check [JOB…]`: verdicts against readings, and every trade rule. */

@@ -1,3 +1,5 @@
+import { drawFiles } from '../operations/draw-files.ts';
+import { writeInvoiceCover } from '../operations/write-covering-text.ts';
 import { makeCreditNote } from '../pricing/make-credit-note.ts';
 import { Problem } from '../problem.ts';
 import { writeMoney } from '../quantities/write-money.ts';
@@ -8,11 +10,9 @@ import { creditNotesOf, findIssued, type IssuedDocument } from '../storage/issue
 import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
-import { drawFiles } from './draw-files.ts';
 import { oneLine } from './one-line.ts';
 import { readLineOptions } from './read-line-options.ts';
 import { tellLacking } from './tell-lacking.ts';
-import { writeInvoiceCover } from './write-covering-text.ts';
 
 const listOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value : []);
 

@@ -1,9 +1,9 @@
+import { finishDay, writeDay } from '../operations/finish-day.ts';
+import { askForTrip } from '../operations/trip-of-job.ts';
 import { Problem } from '../problem.ts';
 import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
-import { finishDay, writeDay } from './finish-day.ts';
-import { askForTrip } from './trip-of-job.ts';
 
 /** `keyout day [DATE]`: check, hand over, bill, and list what is still open; twice changes nothing. */
 export const day: Command = {

@@ -1,10 +1,10 @@
 import { cp, readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { finishDay, writeDay } from '../operations/finish-day.ts';
 import { Problem } from '../problem.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
-import { finishDay, writeDay } from './finish-day.ts';
 
 const sampleDay = '2026-11-24';
 

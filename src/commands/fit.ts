@@ -1,5 +1,9 @@
 import path from 'node:path';
 import { identifyWires } from '../evidence/identify-wires.ts';
+import { examineJob } from '../operations/examine-job.ts';
+import { handOverJob } from '../operations/hand-over-job.ts';
+import { recalledJobs } from '../operations/recalled-jobs.ts';
+import { billedOfTrip } from '../operations/trip-of-job.ts';
 import { Problem } from '../problem.ts';
 import { askFor } from '../prompts/ask-for.ts';
 import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
@@ -13,10 +17,6 @@ import { photographFiles, photographFolder } from '../storage/photographs.ts';
 import { readTrip, writeTrip } from '../storage/trips.ts';
 import { writePayer } from '../storage/write-book.ts';
 import type { Command, World } from './command.ts';
-import { examineJob } from './examine-job.ts';
-import { handOverJob } from './hand-over-job.ts';
-import { recalledJobs } from './recalled-jobs.ts';
-import { billedOfTrip } from './trip-of-job.ts';
 import { writeCheck } from './write-check.ts';
 import { writeFinding } from './write-finding.ts';
 

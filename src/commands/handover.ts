@@ -1,10 +1,10 @@
+import { chosenJobs } from '../operations/chosen-jobs.ts';
+import { examineJob } from '../operations/examine-job.ts';
+import { handOverJob } from '../operations/hand-over-job.ts';
+import { handoverCoverPlace } from '../operations/write-covering-text.ts';
 import { Problem } from '../problem.ts';
 import { openBook } from '../storage/open-book.ts';
-import { chosenJobs } from './chosen-jobs.ts';
 import type { Command } from './command.ts';
-import { examineJob } from './examine-job.ts';
-import { handOverJob } from './hand-over-job.ts';
-import { handoverCoverPlace } from './write-covering-text.ts';
 import { writeFinding } from './write-finding.ts';
 
 /** `keyout handover JOB…`: the handover sheet, PDF, and the text that goes with it; a job that a finding stops is not printed. */

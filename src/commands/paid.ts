@@ -1,3 +1,7 @@
+import { balancesOf, composePayment, reversalOf } from '../operations/compose-payment.ts';
+import { drawFiles } from '../operations/draw-files.ts';
+import { listedPayments, writePaymentList } from '../operations/list-payments.ts';
+import { paymentDay, paymentRequest } from '../operations/payment-request.ts';
 import { Problem } from '../problem.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import { changeBook } from '../storage/change-book.ts';
@@ -11,11 +15,7 @@ import {
 } from '../storage/record-payment.ts';
 import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
-import { balancesOf, composePayment, reversalOf } from './compose-payment.ts';
-import { drawFiles } from './draw-files.ts';
-import { listedPayments, writePaymentList } from './list-payments.ts';
 import { oneLine } from './one-line.ts';
-import { paymentDay, paymentRequest } from './payment-request.ts';
 
 async function composer(call: Call, world: World, book: OpenBook): Promise<() => NewPayment> {
   const name = call.options.reverse;

@@ -1,15 +1,15 @@
 import path from 'node:path';
+import { draftInvoice } from '../operations/bill-jobs.ts';
+import { examineJob } from '../operations/examine-job.ts';
+import { renderHandover } from '../operations/render-handover.ts';
+import { typesetInvoice } from '../operations/render-invoice.ts';
 import { Problem } from '../problem.ts';
 import { listJobs, readJob } from '../storage/jobs.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { copyTemplate, readTemplates } from '../storage/templates.ts';
 import { watchTemplates } from '../storage/watch-templates.ts';
 import { writeAtomically } from '../storage/write-atomically.ts';
-import { draftInvoice } from './bill-jobs.ts';
 import type { Command, World } from './command.ts';
-import { examineJob } from './examine-job.ts';
-import { renderHandover } from './render-handover.ts';
-import { typesetInvoice } from './render-invoice.ts';
 
 const kinds = ['handover', 'invoice'] as const;
 type Kind = (typeof kinds)[number];

@@ -1,6 +1,6 @@
+import { recalledJobs } from '../operations/recalled-jobs.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
-import { recalledJobs } from './recalled-jobs.ts';
 
 /** `keyout recall [WORDS]`: what earlier jobs on such a vehicle found, as a hint to prove, never as a fact. */
 export const recall: Command = {

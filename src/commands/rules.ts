@@ -60,9 +60,14 @@ function ruleList(): string {
 }
 
 function wholeRule(rule: Rule): string {
-  const examples = rule.examples.map(
-    (example) =>
-      `  ${example.finds.length === 0 ? 'holds' : 'fails'}  ${example.name}${example.finds.some((place) => place !== '') ? ` (at ${example.finds.filter(Boolean).join(', ')})` : ''}`,
+  const examples = rule.examples.map((example) =>
+    [
+      `  ${example.finds.length === 0 ? 'holds' : 'fails'}  ${example.name}`,
+      ...example.finds.map(
+        (found) =>
+          `         ${found.severity}${found.at === '' ? '' : ` (${found.at})`}: ${found.what} ${found.whatToDo}`,
+      ),
+    ].join('\n'),
   );
   return [
     rule.id,

@@ -1,3 +1,6 @@
+import { examineJob } from '../operations/examine-job.ts';
+import { handOverJob } from '../operations/hand-over-job.ts';
+import { signingSheetOf } from '../operations/signing-sheet-of.ts';
 import { Problem } from '../problem.ts';
 import type { Job } from '../records/job.ts';
 import { sha256 } from '../storage/digest.ts';
@@ -6,10 +9,7 @@ import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { enterSignature, recordSignature } from '../storage/record-signature.ts';
 import { signatureStands } from '../storage/signature-state.ts';
 import type { Call, Command, World } from './command.ts';
-import { examineJob } from './examine-job.ts';
-import { handOverJob } from './hand-over-job.ts';
 import { signScan } from './sign-scan.ts';
-import { signingSheetOf } from './signing-sheet-of.ts';
 import { writeFinding } from './write-finding.ts';
 
 /** `keyout sign JOB`: the customer reads, answers and signs on a page served on this machine; or a scan is filed. */
@@ -93,8 +93,8 @@ function wholeNumber(call: Call, option: string, least: number, most: number, ot
 }
 
 async function signOnPage(book: OpenBook, job: Job, unsigned: Job, call: Call, world: World): Promise<Job | null> {
-  const { serveSigningPage } = await import('../signing/serve-signing-page.ts');
-  const { shownText } = await import('../signing/signing-sheet.ts');
+  const { serveSigningPage } = await import('../phone/serve-signing-page.ts');
+  const { shownText } = await import('../phone/signing-sheet.ts');
   const sheet = signingSheetOf(await examineJob(book, unsigned));
   const shown = shownText(sheet);
   const inNetwork = call.options.lan === true || call.options.address !== undefined;
@@ -130,7 +130,7 @@ async function signOnPage(book: OpenBook, job: Job, unsigned: Job, call: Call, w
 }
 
 async function networkAddress(call: Call): Promise<string> {
-  const { ownNetworkAddress } = await import('../signing/own-network-address.ts');
+  const { ownNetworkAddress } = await import('../phone/own-network-address.ts');
   return ownNetworkAddress(typeof call.options.address === 'string' ? call.options.address : null);
 }
 

@@ -1,4 +1,4 @@
-import { structuredInvoice } from '../exports/structured-invoice.ts';
+import { structuredInvoice } from '../exports/structured/structured-invoice.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { World } from './command.ts';
 

@@ -1,8 +1,8 @@
+import type { ExaminedJob } from '../operations/examine-job.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
 import type { Finding } from '../rules/rule.ts';
-import type { ExaminedJob } from './examine-job.ts';
 import { nextStep } from './next-step.ts';
 import { writeFinding } from './write-finding.ts';
 

@@ -1,10 +1,10 @@
 import type { Book } from '../records/book.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { JobFacts } from '../rules/rule.ts';
+import { writingFor } from '../words/writing.ts';
 import { handoverLanguage } from './handover-view.ts';
 import { summarySentences } from './summary-sentences.ts';
 import { vehicleInWords } from './wire-words.ts';
-import { writingFor } from './writing.ts';
 
 /** A short text that goes with a document by mail or message: strings and lists only. */
 export type CoveringView = {

@@ -1,7 +1,7 @@
 import type { Electrics } from '../electrics/electrics.ts';
 import type { Job } from '../records/job.ts';
+import type { Writing } from '../words/writing.ts';
 import { keyWord } from './key-word.ts';
-import type { Writing } from './writing.ts';
 
 type Row = { readonly name: string; readonly value: string };
 

@@ -2,6 +2,8 @@ import type { Electrics } from '../electrics/electrics.ts';
 import type { Job } from '../records/job.ts';
 import type { Condition } from '../records/vehicle.ts';
 import type { Finding, JobFacts } from '../rules/rule.ts';
+import type { Language } from '../words/words.ts';
+import { type Writing, writingFor } from '../words/writing.ts';
 import { electricsRows } from './electrics-rows.ts';
 import { deviceFacts, jobFacts, vehicleFacts } from './head-facts.ts';
 import { photographRows } from './photograph-rows.ts';
@@ -14,8 +16,6 @@ import { isRemoval, summarySentences } from './summary-sentences.ts';
 import { wireConclusions } from './wire-conclusions.ts';
 import { vehicleInWords } from './wire-words.ts';
 import { wiringFigure } from './wiring-figure.ts';
-import type { Language } from './words/words.ts';
-import { type Writing, writingFor } from './writing.ts';
 
 export type HandoverInput = {
   readonly facts: JobFacts;

@@ -1,8 +1,8 @@
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
 import type { JobFacts } from '../rules/rule.ts';
+import type { Writing } from '../words/writing.ts';
 import { isRemoval } from './summary-sentences.ts';
-import type { Writing } from './writing.ts';
 
 /** A labelled fact of a head. */
 export type HeadFact = { readonly name: string; readonly text: string; readonly isMono: boolean };

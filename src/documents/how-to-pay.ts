@@ -1,6 +1,6 @@
 import { currencyDigits } from '../quantities/currency-digits.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 /** Whole minor units as a plain number for a link ("21148" as "211.48"). */
 function plainAmount(minorUnits: number, currency: string): string {

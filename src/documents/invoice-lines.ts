@@ -1,6 +1,6 @@
 import { millionths } from '../quantities/decimal.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 function lineView(line: InvoiceLine, writing: Writing) {
   const { terms, sentences } = writing;

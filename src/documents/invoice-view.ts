@@ -1,10 +1,10 @@
 import type { Book } from '../records/book.ts';
 import type { IssuedInvoice, TaxGroup } from '../records/issued-invoice.ts';
+import { type Writing, writingFor } from '../words/writing.ts';
 import { logoName } from './handover-view.ts';
 import { howToPay } from './how-to-pay.ts';
 import { invoiceSections } from './invoice-lines.ts';
 import { partyLines } from './party-lines.ts';
-import { type Writing, writingFor } from './writing.ts';
 
 type InvoiceInput = {
   readonly invoice: IssuedInvoice;

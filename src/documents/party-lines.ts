@@ -1,5 +1,5 @@
 import type { InvoiceParty } from '../records/issued-invoice.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 /** Countries that write the postcode after the city (Universal Postal Union, postal addressing systems; from memory). */
 const postcodeLast = ['US', 'CA', 'AU', 'NZ', 'GB', 'IE', 'IN', 'ZA', 'SG', 'HK'];

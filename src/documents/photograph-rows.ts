@@ -1,5 +1,5 @@
 import type { Job } from '../records/job.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 const inRow = 3;
 type Cell = { readonly isThere: boolean; readonly source: string; readonly caption: string };

@@ -1,6 +1,6 @@
 import type { Placement, Zone } from '../records/placement.ts';
 import type { Vehicle } from '../records/vehicle.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 type Box = readonly [x: number, y: number, width: number, height: number];
 type Outline = {

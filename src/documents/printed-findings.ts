@@ -1,7 +1,7 @@
 import type { Job } from '../records/job.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
 import type { Finding } from '../rules/rule.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 type RuleChecked = { readonly id: string; readonly summary: string; readonly source: string };
 

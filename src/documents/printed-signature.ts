@@ -1,5 +1,5 @@
 import type { Job } from '../records/job.ts';
-import type { Writing } from './writing.ts';
+import type { Writing } from '../words/writing.ts';
 
 /** Widest and highest that a drawn signature is printed, millimetres. */
 const widthMax = 80;

@@ -2,9 +2,9 @@ import type { Evidence } from '../evidence/evidence.ts';
 import type { Job } from '../records/job.ts';
 import type { Reading } from '../records/reading.ts';
 import { keyPositions } from '../records/wire-role.ts';
+import type { Writing } from '../words/writing.ts';
 import { keyWord } from './key-word.ts';
 import { colourOf } from './wire-words.ts';
-import type { Writing } from './writing.ts';
 
 const missing = '–';
 const isReversed = (reading: Reading) =>

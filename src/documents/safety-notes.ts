@@ -1,6 +1,6 @@
 import type { Job } from '../records/job.ts';
+import type { NoteName } from '../words/note-name.ts';
 import { isRemoval } from './summary-sentences.ts';
-import type { NoteName } from './words/note-name.ts';
 
 type Note = { readonly name: NoteName; readonly applies: (job: Job) => boolean };
 const connected = (job: Job) =>

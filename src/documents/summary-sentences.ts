@@ -1,9 +1,9 @@
 import type { Evidence } from '../evidence/evidence.ts';
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
+import type { Writing } from '../words/writing.ts';
 import { provenAsJoined } from './proven-as-joined.ts';
 import { colourOf, vehicleInWords, wirePlace } from './wire-words.ts';
-import type { Writing } from './writing.ts';
 
 /** What was done, in a few plain sentences written from the record; what the record does not say is not said. */
 export function summarySentences(

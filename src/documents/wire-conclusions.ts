@@ -3,9 +3,9 @@ import type { Job } from '../records/job.ts';
 import type { Reading } from '../records/reading.ts';
 import type { Vehicle } from '../records/vehicle.ts';
 import { terminalNumbers } from '../records/wire-role.ts';
+import type { Writing } from '../words/writing.ts';
 import { keyWord } from './key-word.ts';
 import { colourOf } from './wire-words.ts';
-import type { Writing } from './writing.ts';
 
 /** What each wire is, one sentence a wire with the readings that decided it, or that it stays open. */
 export function wireConclusions(job: Job, evidence: Evidence, writing: Writing): readonly { readonly text: string }[] {

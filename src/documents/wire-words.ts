@@ -1,7 +1,7 @@
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Vehicle } from '../records/vehicle.ts';
-import type { Colour } from './words/sentences.ts';
-import type { Writing } from './writing.ts';
+import type { Colour } from '../words/sentences.ts';
+import type { Writing } from '../words/writing.ts';
 
 /** A wire's colour, or null where it is not recorded. */
 export function colourOf(point: ProbePoint | undefined): Colour | null {

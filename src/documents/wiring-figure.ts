@@ -1,10 +1,10 @@
 import type { Connection } from '../records/connection.ts';
 import type { Job } from '../records/job.ts';
 import { terminalNumbers } from '../records/wire-role.ts';
+import type { Writing } from '../words/writing.ts';
 import { roleOfLead } from './proven-as-joined.ts';
 import { colourOf, wirePlace } from './wire-words.ts';
 import { wrappedLabel } from './wrapped-label.ts';
-import type { Writing } from './writing.ts';
 
 // all of the figure's measures are millimetres from its upper left corner
 const jointX = 62;

@@ -1,16 +1,16 @@
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import { agedBalancesTable, openInvoicesTable } from './balances-tables.ts';
-import { controlTotalsTable } from './control-totals.ts';
-import { type CsvProfile, csvText } from './csv-text.ts';
 import { type ExportInput, periodDocuments } from './export-input.ts';
-import { journalTable } from './journal-table.ts';
-import { linesTable } from './lines-table.ts';
-import { allocationsTable, paymentsTable } from './payments-tables.ts';
-import { registerTable } from './register-table.ts';
-import { structuredInvoice } from './structured-invoice.ts';
-import { type Column, makeTable, type Table } from './table.ts';
-import { taxJurisdictionsTable, taxSummaryTable } from './tax-tables.ts';
-import { tripSharesTable, tripsTable } from './trips-tables.ts';
+import { controlTotalsTable } from './ledger-files/control-totals.ts';
+import { journalTable } from './ledger-files/journal-table.ts';
+import { structuredInvoice } from './structured/structured-invoice.ts';
+import { agedBalancesTable, openInvoicesTable } from './tables/balances-tables.ts';
+import { type CsvProfile, csvText } from './tables/csv-text.ts';
+import { linesTable } from './tables/lines-table.ts';
+import { allocationsTable, paymentsTable } from './tables/payments-tables.ts';
+import { registerTable } from './tables/register-table.ts';
+import { type Column, makeTable, type Table } from './tables/table.ts';
+import { taxJurisdictionsTable, taxSummaryTable } from './tables/tax-tables.ts';
+import { tripSharesTable, tripsTable } from './tables/trips-tables.ts';
 
 type Missing = { readonly number: string; readonly lacks: string };
 

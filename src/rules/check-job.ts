@@ -15,6 +15,7 @@ export function checkJob(facts: JobFacts): readonly Finding[] {
       why: rule.why,
       whatToDo: hit.whatToDo,
       source: rule.source,
+      ...(hit.says === undefined ? {} : { says: hit.says, figures: hit.figures }),
     })),
   );
 }

@@ -37,6 +37,9 @@ export type Finding = {
   /** what to do */
   readonly whatToDo: string;
   readonly source: string;
+  /** the rule's message and the figures in it, for other languages */
+  readonly says?: string;
+  readonly figures?: unknown;
 };
 
 /** What `check` returns: the driver adds rule id, severity (unless given), why and source. */
@@ -45,6 +48,8 @@ export type RuleHit = {
   readonly what: string;
   readonly whatToDo: string;
   readonly severity?: Severity;
+  readonly says?: string;
+  readonly figures?: unknown;
 };
 
 /** A change laid over the known-sound job: top-level sections are replaced whole when a value is given as a function result. */
@@ -55,8 +60,16 @@ export type RuleExample = {
   readonly facts?: Partial<
     Pick<JobFacts, 'earlier' | 'sameDevice' | 'photographFiles' | 'signatureVoid' | 'profile' | 'payer' | 'book'>
   >;
-  /** places at which this rule finds something; empty when it passes */
-  readonly finds: readonly string[];
+  /** what this rule finds, whole, in English; empty when it holds */
+  readonly finds: readonly FoundExample[];
+};
+
+/** A finding as an example states it. */
+export type FoundExample = {
+  readonly at: string;
+  readonly severity: Severity;
+  readonly what: string;
+  readonly whatToDo: string;
 };
 
 /** One trade rule; its file is named after its id, which states what should hold. */

@@ -1,15 +1,15 @@
 import { Problem } from '../problem.ts';
-import { checkSigns } from './check-signs.ts';
-import { type Attachment, drawPdf } from './draw-pdf.ts';
-import { fillTemplate } from './fill-template.ts';
-import { type Fonts, fontMetrics } from './font-metrics.ts';
-import { layOut } from './lay-out.ts';
-import { type FontBytes, faces, type Page } from './page.ts';
-import { pageText } from './page-text.ts';
-import { parseFont } from './parse-font.ts';
-import { parseMarkup } from './parse-markup.ts';
-import type { StructureElement } from './structure.ts';
-import type { MetadataSchema } from './xmp.ts';
+import { checkSigns } from './fonts/check-signs.ts';
+import { type Fonts, fontMetrics } from './fonts/font-metrics.ts';
+import { parseFont } from './fonts/parse-font.ts';
+import { layOut } from './layout/lay-out.ts';
+import { type FontBytes, faces, type Page } from './layout/page.ts';
+import { pageText } from './layout/page-text.ts';
+import type { StructureElement } from './layout/structure.ts';
+import { fillTemplate } from './markup/fill-template.ts';
+import { parseMarkup } from './markup/parse-markup.ts';
+import { type Attachment, drawPdf } from './pdf/draw-pdf.ts';
+import type { MetadataSchema } from './pdf/xmp.ts';
 
 export type Typesetting = {
   readonly template: string;

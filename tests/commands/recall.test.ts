@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { recall } from '../../src/commands/recall.ts';
-import { type RecalledJob, recalledJobs } from '../../src/commands/recalled-jobs.ts';
+import { type RecalledJob, recalledJobs } from '../../src/operations/recalled-jobs.ts';
 import type { Job } from '../../src/records/job.ts';
 import { readJob, writeJob } from '../../src/storage/jobs.ts';
 import { openBook } from '../../src/storage/open-book.ts';
-import { runCommand } from '../signing/run-command.ts';
+import { runCommand } from '../phone/run-command.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-recall-'));
 const van = '2026-11-24-KX4D';

@@ -5,8 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { type JobInput, visitKinds } from '../../src/records/job.ts';
 import { vehicleClasses } from '../../src/records/vehicle.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { fillTemplate } from '../../src/typesetting/fill-template.ts';
-import { parseMarkup } from '../../src/typesetting/parse-markup.ts';
+import { fillTemplate } from '../../src/typesetting/markup/fill-template.ts';
+import { parseMarkup } from '../../src/typesetting/markup/parse-markup.ts';
 import { saidIn, viewOf, without } from './view-of.ts';
 
 const file = path.resolve(import.meta.dirname, '../../templates/handover.hbs');

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { coveringHandoverView, coveringInvoiceView } from '../../src/documents/covering-view.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { fillText } from '../../src/typesetting/fill-text.ts';
+import { fillText } from '../../src/typesetting/markup/fill-text.ts';
 import { exampleBook, exampleCredit, exampleInvoice } from './example-invoice.ts';
 
 const filled = (name: string, view: object) => {

@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { placementPlan } from '../../src/documents/placement-plan.ts';
 import { wiringFigure } from '../../src/documents/wiring-figure.ts';
 import { wrappedLabel } from '../../src/documents/wrapped-label.ts';
-import { writingFor } from '../../src/documents/writing.ts';
 import { spliceMethods } from '../../src/records/connection.ts';
 import { job } from '../../src/records/job.ts';
 import { zones } from '../../src/records/placement.ts';
 import { vehicleClasses } from '../../src/records/vehicle.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+import { writingFor } from '../../src/words/writing.ts';
 
 const { book } = soundFacts(soundJob);
 const english = writingFor(book, 'en', 'USD');

@@ -3,9 +3,9 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { coveringHandoverView, coveringInvoiceView } from '../../src/documents/covering-view.ts';
 import { invoiceView } from '../../src/documents/invoice-view.ts';
-import { labelsEn } from '../../src/documents/words/labels-en.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { tagSet } from '../../src/typesetting/tag-set.ts';
+import { tagSet } from '../../src/typesetting/markup/tag-set.ts';
+import { labelsEn } from '../../src/words/en/labels-en.ts';
 import { exampleBook, exampleCredit, exampleInvoice } from './example-invoice.ts';
 import { viewOf } from './view-of.ts';
 

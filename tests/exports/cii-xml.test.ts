@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { ciiXml } from '../../src/exports/cii-xml.ts';
-import { ublXml } from '../../src/exports/ubl-xml.ts';
+import { ciiXml } from '../../src/exports/structured/cii-xml.ts';
+import { ublXml } from '../../src/exports/structured/ubl-xml.ts';
 import { ciiElementOrder } from './cii-element-order.ts';
 import { allDocuments, variants } from './document-variants.ts';
 import { elementsAt, everyElement, readXml, textAt } from './read-xml.ts';

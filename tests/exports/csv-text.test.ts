@@ -1,8 +1,8 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type CsvProfile, csvText, neutralText } from '../../src/exports/csv-text.ts';
-import { makeTable } from '../../src/exports/table.ts';
+import { type CsvProfile, csvText, neutralText } from '../../src/exports/tables/csv-text.ts';
+import { makeTable } from '../../src/exports/tables/table.ts';
 
 type Row = { readonly text: string; readonly money: string; readonly many: number | null };
 const table = (rows: readonly Row[]) =>

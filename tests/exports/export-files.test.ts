@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exportFiles, isExportedFile } from '../../src/exports/export-files.ts';
 import type { ExportInput } from '../../src/exports/export-input.ts';
-import { postJournal } from '../../src/exports/post-journal.ts';
+import { postJournal } from '../../src/exports/ledger-files/post-journal.ts';
 import { agedBalances } from '../../src/pricing/aged-balances.ts';
 import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { addDays } from '../../src/quantities/calendar-date.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { ciiXml } from '../../src/exports/cii-xml.ts';
-import { hybridInvoice } from '../../src/exports/hybrid-invoice.ts';
+import { ciiXml } from '../../src/exports/structured/cii-xml.ts';
+import { hybridInvoice } from '../../src/exports/structured/hybrid-invoice.ts';
 import { sampleDocument } from './sample-documents.ts';
 
 test('an invoice carries its structured file under the name that the metadata give', () => {

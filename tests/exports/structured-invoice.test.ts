@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { structuredInvoice } from '../../src/exports/structured-invoice.ts';
+import { structuredInvoice } from '../../src/exports/structured/structured-invoice.ts';
 import type { TaxCode } from '../../src/records/book.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { sampleDocument, standardTax } from './sample-documents.ts';

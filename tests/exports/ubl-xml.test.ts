@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ublXml } from '../../src/exports/ubl-xml.ts';
+import { ublXml } from '../../src/exports/structured/ubl-xml.ts';
 import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { allDocuments, exampleDocument, publishedExamples, variants } from './document-variants.ts';

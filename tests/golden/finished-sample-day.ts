@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { World } from '../../src/commands/command.ts';
-import { finishDay } from '../../src/commands/finish-day.ts';
+import { finishDay } from '../../src/operations/finish-day.ts';
 import { readIssued } from '../../src/storage/issued.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 

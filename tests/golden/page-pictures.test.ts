@@ -3,9 +3,9 @@ import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { examineJob } from '../../src/commands/examine-job.ts';
-import { renderHandover } from '../../src/commands/render-handover.ts';
-import { typesetInvoice } from '../../src/commands/render-invoice.ts';
+import { examineJob } from '../../src/operations/examine-job.ts';
+import { renderHandover } from '../../src/operations/render-handover.ts';
+import { typesetInvoice } from '../../src/operations/render-invoice.ts';
 import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { readJob } from '../../src/storage/jobs.ts';
 import { finishedSampleDay } from './finished-sample-day.ts';

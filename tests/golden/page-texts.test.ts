@@ -1,9 +1,9 @@
 import { readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { examineJob } from '../../src/commands/examine-job.ts';
-import { renderHandover } from '../../src/commands/render-handover.ts';
-import { typesetInvoice } from '../../src/commands/render-invoice.ts';
+import { examineJob } from '../../src/operations/examine-job.ts';
+import { renderHandover } from '../../src/operations/render-handover.ts';
+import { typesetInvoice } from '../../src/operations/render-invoice.ts';
 import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { readJob } from '../../src/storage/jobs.ts';
 import { finishedSampleDay } from './finished-sample-day.ts';

@@ -1,6 +1,6 @@
-import { draftInvoice } from '../../src/commands/bill-jobs.ts';
-import { drawFiles } from '../../src/commands/draw-files.ts';
-import { structuredInvoice } from '../../src/exports/structured-invoice.ts';
+import { structuredInvoice } from '../../src/exports/structured/structured-invoice.ts';
+import { draftInvoice } from '../../src/operations/bill-jobs.ts';
+import { drawFiles } from '../../src/operations/draw-files.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import type { JobInput } from '../../src/records/job.ts';
 import { changeBook, type DrawFiles } from '../../src/storage/change-book.ts';

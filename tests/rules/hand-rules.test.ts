@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { job } from '../../src/records/job.ts';
 import { rules } from '../../src/rules/index.ts';
@@ -20,7 +21,8 @@ const jobWith = (answers: readonly { rule: string; at?: string; reason: string }
   job.parse({ schema: 'keyout-job-1', id: '2026-11-24-KX4D', day: '2026-11-24', answers });
 
 describe('the list of hand rules', () => {
-  const files = readdirSync(new URL('../../src/rules/', import.meta.url));
+  const folder = new URL('../../src/rules/', import.meta.url);
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((file) => path.basename(file));
 
   test('names each rule once, as its file is named, in the order workmanship, placement, close-up', () => {
     const ids = handRules.map((rule) => rule.id);

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { job as jobRecord } from '../../src/records/job.ts';
-import { deviceNotInAnotherVehicle } from '../../src/rules/device-not-in-another-vehicle.ts';
-import { imeiIsPlausible } from '../../src/rules/imei-is-plausible.ts';
-import { odometerNotBelowEarlier } from '../../src/rules/odometer-not-below-earlier.ts';
+import { deviceNotInAnotherVehicle } from '../../src/rules/record/device-not-in-another-vehicle.ts';
+import { imeiIsPlausible } from '../../src/rules/record/imei-is-plausible.ts';
+import { odometerNotBelowEarlier } from '../../src/rules/record/odometer-not-below-earlier.ts';
+import { timesArePossible } from '../../src/rules/record/times-are-possible.ts';
 import { isSameVehicle } from '../../src/rules/same-vehicle.ts';
 import { soundEarlier, soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { timesArePossible } from '../../src/rules/times-are-possible.ts';
 
 describe('odometer', () => {
   const reads = (value: number, unit: 'mi' | 'km' | 'h', earlier: number, earlierUnit: 'mi' | 'km' | 'h') => {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { vinCheckDigit } from '../../src/electrics/vin.ts';
+import { vinIsPlausible } from '../../src/rules/record/vin-is-plausible.ts';
+import { vinYearAgrees } from '../../src/rules/record/vin-year-agrees.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { vinIsPlausible } from '../../src/rules/vin-is-plausible.ts';
-import { vinYearAgrees } from '../../src/rules/vin-year-agrees.ts';
 
 const severities = (vehicle: object) => {
   const facts = soundFacts({ ...soundJob, vehicle: { ...soundJob.vehicle, ...vehicle } });

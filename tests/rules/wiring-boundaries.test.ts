@@ -1,32 +1,33 @@
 import { describe, expect, test } from 'vitest';
-import { batteryRestsCharged } from '../../src/rules/battery-rests-charged.ts';
-import { chargingVoltsAreNormal } from '../../src/rules/charging-volts-are-normal.ts';
-import { deviceFuseOpensFirst } from '../../src/rules/device-fuse-opens-first.ts';
-import { deviceWindowCoversASupplyCode } from '../../src/rules/device-window-covers-a-supply-code.ts';
+import type { AnyRule } from '../../src/rules/define-rule.ts';
 import { exampleProfile } from '../../src/rules/example-profile.ts';
-import { fuseBearsTheLoad } from '../../src/rules/fuse-bears-the-load.ts';
-import { fuseIsNearTheTap } from '../../src/rules/fuse-is-near-the-tap.ts';
-import { fuseSuitsTheWire } from '../../src/rules/fuse-suits-the-wire.ts';
-import { groundDropIsSmall } from '../../src/rules/ground-drop-is-small.ts';
-import { ignitionHoldsThroughCrank } from '../../src/rules/ignition-holds-through-crank.ts';
-import { isolatorSideIsRecorded } from '../../src/rules/isolator-side-is-recorded.ts';
-import { keyOutWaitIsLongEnough } from '../../src/rules/key-out-wait-is-long-enough.ts';
-import { leadCarriesTheLoad } from '../../src/rules/lead-carries-the-load.ts';
-import { leadIsNoSmallerThanDeviceLead } from '../../src/rules/lead-is-no-smaller-than-device-lead.ts';
-import { noOverVoltage } from '../../src/rules/no-over-voltage.ts';
-import { noSupplyFromHalfABatteryPair } from '../../src/rules/no-supply-from-half-a-battery-pair.ts';
 import { withConnection } from '../../src/rules/overlay.ts';
 import type { JobFacts, Rule, RuleExample } from '../../src/rules/rule.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
-import { standingDrainIsAcceptable } from '../../src/rules/standing-drain-is-acceptable.ts';
-import { supplyWithinDeviceWindow } from '../../src/rules/supply-within-device-window.ts';
-import { voltageDropIsSmall } from '../../src/rules/voltage-drop-is-small.ts';
-import { wireIsNoSmallerThanTheLeadItFeeds } from '../../src/rules/wire-is-no-smaller-than-the-lead-it-feeds.ts';
+import { batteryRestsCharged } from '../../src/rules/wiring/battery-rests-charged.ts';
+import { chargingVoltsAreNormal } from '../../src/rules/wiring/charging-volts-are-normal.ts';
+import { deviceFuseOpensFirst } from '../../src/rules/wiring/device-fuse-opens-first.ts';
+import { deviceWindowCoversASupplyCode } from '../../src/rules/wiring/device-window-covers-a-supply-code.ts';
+import { fuseBearsTheLoad } from '../../src/rules/wiring/fuse-bears-the-load.ts';
+import { fuseIsNearTheTap } from '../../src/rules/wiring/fuse-is-near-the-tap.ts';
+import { fuseSuitsTheWire } from '../../src/rules/wiring/fuse-suits-the-wire.ts';
+import { groundDropIsSmall } from '../../src/rules/wiring/ground-drop-is-small.ts';
+import { ignitionHoldsThroughCrank } from '../../src/rules/wiring/ignition-holds-through-crank.ts';
+import { isolatorSideIsRecorded } from '../../src/rules/wiring/isolator-side-is-recorded.ts';
+import { keyOutWaitIsLongEnough } from '../../src/rules/wiring/key-out-wait-is-long-enough.ts';
+import { leadCarriesTheLoad } from '../../src/rules/wiring/lead-carries-the-load.ts';
+import { leadIsNoSmallerThanDeviceLead } from '../../src/rules/wiring/lead-is-no-smaller-than-device-lead.ts';
+import { noOverVoltage } from '../../src/rules/wiring/no-over-voltage.ts';
+import { noSupplyFromHalfABatteryPair } from '../../src/rules/wiring/no-supply-from-half-a-battery-pair.ts';
+import { standingDrainIsAcceptable } from '../../src/rules/wiring/standing-drain-is-acceptable.ts';
+import { supplyWithinDeviceWindow } from '../../src/rules/wiring/supply-within-device-window.ts';
+import { voltageDropIsSmall } from '../../src/rules/wiring/voltage-drop-is-small.ts';
+import { wireIsNoSmallerThanTheLeadItFeeds } from '../../src/rules/wiring/wire-is-no-smaller-than-the-lead-it-feeds.ts';
 
 type Change = RuleExample['change'];
 type Facts = Partial<JobFacts>;
 
-const hits = (rule: Rule, change: Change, facts: Facts = {}) =>
+const hits = (rule: AnyRule | Rule, change: Change, facts: Facts = {}) =>
   rule.check(soundFacts(change(soundJob), facts)).map((hit) => `${hit.at} ${hit.severity ?? rule.severity}`);
 
 const profileWith = (fields: Partial<typeof exampleProfile>): Facts => ({ profile: { ...exampleProfile, ...fields } });
@@ -137,7 +138,7 @@ const exactMeter: Facts = {
 };
 
 /** rule, what is laid over the sound job, change, expected places with severities, facts */
-const boundaries: readonly (readonly [Rule, string, Change, readonly string[], Facts?])[] = [
+const boundaries: readonly (readonly [AnyRule | Rule, string, Change, readonly string[], Facts?])[] = [
   // workshop window 13.5 to 14.8 V, 12.6 V and less is no charge
   [chargingVoltsAreNormal, '13.50 V', charging(13.5, 13.5), []],
   [chargingVoltsAreNormal, '13.49 V', charging(13.49, 13.5), ['before advise']],

@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { Problem } from '../../src/problem.ts';
-import { imageSize } from '../../src/typesetting/image-size.ts';
+import { imageSize } from '../../src/typesetting/layout/image-size.ts';
 import { print } from './print.ts';
 
 const blank = sharp({ create: { width: 40, height: 30, channels: 3, background: '#336699' } });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fillTemplate } from '../../src/typesetting/fill-template.ts';
-import { parseMarkup } from '../../src/typesetting/parse-markup.ts';
+import { fillTemplate } from '../../src/typesetting/markup/fill-template.ts';
+import { parseMarkup } from '../../src/typesetting/markup/parse-markup.ts';
 
 const template = [
   '<document title="t" lang="en" paper="a4" accent="#000000">',

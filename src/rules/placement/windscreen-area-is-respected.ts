@@ -1,0 +1,115 @@
+import { exampleProfile } from '../example-profile.ts';
+import { withPlacement } from '../overlay.ts';
+import type { Rule } from '../rule.ts';
+import { antennaHits, isRegulated, localNote, sweptAreaHits } from '../windscreen-limits.ts';
+import { workDone } from '../work-done.ts';
+
+const onGlass = (fields: Parameters<typeof withPlacement>[0]) =>
+  withPlacement({
+    zone: 'windscreen',
+    inSightLine: false,
+    belowSweptTopMillimetres: undefined,
+    aboveSweptBottomMillimetres: undefined,
+    ...fields,
+  });
+
+/** On a windscreen the device stays within the permitted area and out of the sight lines. */
+export const windscreenAreaIsRespected: Rule = {
+  id: 'windscreen-area-is-respected',
+  group: 'placement',
+  severity: 'reason',
+  summary: 'On a windscreen the device stays within the permitted area and out of the sight lines.',
+  why: 'A device lower down hides road, signs and signals, and the carrier is cited for it.',
+  source:
+    '49 CFR 393.60(e)(1)(ii), 87 FR 12596 (vehicle safety technology: at most 216 mm, 8.5 in, below the upper edge of the swept area, or at most 175 mm, 7 in, above its lower edge); (e)(1)(i) (antennas: at most 152 mm, 6 in, below the upper edge of the glass, outside the swept area); commercial vehicles: 49 CFR 390.5 (from memory); elsewhere: local code',
+  check: ({ job, book, profile }) => {
+    const { placement } = workDone(job);
+    if (placement?.zone !== 'windscreen') return [];
+    if (placement.inSightLine === true) {
+      return [
+        {
+          at: 'windscreen',
+          what: "The device is in the driver's sight line to road, signs or signals.",
+          whatToDo: 'Move it out of the sight line.',
+        },
+      ];
+    }
+    if (!isRegulated(job.vehicle, book)) {
+      return [
+        {
+          at: 'windscreen',
+          what: 'The device is on the windscreen; what may stand there is for the local code to say.',
+          whatToDo: localNote(book.business.address.country),
+          severity: 'advise',
+        },
+      ];
+    }
+    return profile?.vehicleSafetyTechnology === false ? antennaHits(placement) : sweptAreaHits(placement, job.day);
+  },
+  examples: [
+    {
+      name: '216 mm below the upper edge of the swept area',
+      change: onGlass({ belowSweptTopMillimetres: 216 }),
+      finds: [],
+    },
+    {
+      name: '217 mm below the upper edge',
+      change: onGlass({ belowSweptTopMillimetres: 217 }),
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The device reaches 217 mm below the upper edge of the swept area (at most 216 mm).',
+          whatToDo: 'Move it up or down until one of the two limits holds, or off the windscreen.',
+        },
+      ],
+    },
+    { name: '175 mm above the lower edge', change: onGlass({ aboveSweptBottomMillimetres: 175 }), finds: [] },
+    {
+      name: 'in the sight line',
+      change: onGlass({ inSightLine: true, belowSweptTopMillimetres: 100 }),
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: "The device is in the driver's sight line to road, signs or signals.",
+          whatToDo: 'Move it out of the sight line.',
+        },
+      ],
+    },
+    {
+      name: 'an antenna 152 mm below the top of the glass, outside the swept area',
+      change: onGlass({ belowGlassTopMillimetres: 152, inSweptArea: false }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
+      finds: [],
+    },
+    {
+      name: 'an antenna 153 mm below the top of the glass',
+      change: onGlass({ belowGlassTopMillimetres: 153, inSweptArea: false }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The device reaches 153 mm below the upper edge of the windscreen; 152 mm at most.',
+          whatToDo: 'Move it up, or off the windscreen.',
+        },
+      ],
+    },
+    {
+      name: 'a private car: the local code',
+      change: (job) => {
+        const placed = onGlass({ belowSweptTopMillimetres: 100 })(job);
+        return { ...placed, vehicle: { ...placed.vehicle, class: 'car' } };
+      },
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'advise',
+          what: 'The device is on the windscreen; what may stand there is for the local code to say.',
+          whatToDo: 'Look up the local code, or move the device off the windscreen.',
+        },
+      ],
+    },
+  ],
+};

@@ -1,0 +1,70 @@
+import type { Rule, RuleHit } from '../rule.ts';
+import { workDone } from '../work-done.ts';
+
+/** The supply was read again under load after connecting. */
+export const loadedReadingTaken: Rule = {
+  id: 'loaded-reading-taken',
+  group: 'wiring',
+  severity: 'reason',
+  summary: 'The supply was read again under load after connecting.',
+  why: 'A corroded wire reads full volts until it carries current.',
+  source: 'common practice, no source',
+  check: ({ job }) =>
+    (workDone(job).connections ?? [])
+      .filter(
+        (made) =>
+          made.lead === 'supply' &&
+          !job.probePoints?.some(
+            (point) =>
+              point.name === made.point && point.readings.some((each) => each.loaded && each.taken === 'after'),
+          ),
+      )
+      .map(
+        (made): RuleHit => ({
+          at: made.lead,
+          what: 'The supply wire was not read after connecting while it carried the device.',
+          whatToDo: 'Read it again with the device awake and record it as loaded.',
+        }),
+      ),
+  examples: [
+    { name: 'read with the device awake', change: (job) => job, finds: [] },
+    {
+      name: 'read only before connecting',
+      change: (job) => ({
+        ...job,
+        probePoints: (job.probePoints ?? []).map((point) =>
+          point.name === 'P1'
+            ? { ...point, readings: (point.readings ?? []).filter((each) => each.loaded !== true) }
+            : point,
+        ),
+      }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'reason',
+          what: 'The supply wire was not read after connecting while it carried the device.',
+          whatToDo: 'Read it again with the device awake and record it as loaded.',
+        },
+      ],
+    },
+    {
+      name: 'loaded with a test lamp before connecting, not with the device after',
+      change: (job) => ({
+        ...job,
+        probePoints: (job.probePoints ?? []).map((point) =>
+          point.name === 'P1'
+            ? { ...point, readings: (point.readings ?? []).map((each) => ({ ...each, taken: 'before' as const })) }
+            : point,
+        ),
+      }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'reason',
+          what: 'The supply wire was not read after connecting while it carried the device.',
+          whatToDo: 'Read it again with the device awake and record it as loaded.',
+        },
+      ],
+    },
+  ],
+};

@@ -1,0 +1,85 @@
+import { millivoltsFromVolts, writeVolts } from '../../quantities/millivolts.ts';
+import type { Reading } from '../../records/reading.ts';
+import { nominalVolts } from '../nominal-volts.ts';
+import type { JobFacts, Rule, RuleHit } from '../rule.ts';
+import { workDone } from '../work-done.ts';
+
+/** Above this the regulator is at fault, millivolts (common practice, no source). */
+export const overVoltageMillivolts: Readonly<Record<12 | 24, number>> = { 12: 15_000, 24: 30_000 };
+
+const byGround = (reading: Reading) => reading.reference === 'chassis' || reading.reference === 'battery negative';
+
+function highest(job: JobFacts['job'], when: 'before' | 'after'): number | null {
+  const done = workDone(job);
+  const volts = [
+    ...(done.supply ?? []).filter((each) => each.taken === when).map((each) => each.volts),
+    ...(done.probePoints ?? []).flatMap((point) =>
+      point.readings.filter((each) => each.taken === when && byGround(each)).map((each) => each.volts),
+    ),
+    ...[done[when]?.restVolts, done[when]?.chargingVolts].filter((each) => each !== undefined),
+  ];
+  return volts.length === 0 ? null : millivoltsFromVolts(Math.max(...volts));
+}
+
+/** No reading lies above what a sound charging system gives. */
+export const noOverVoltage: Rule = {
+  id: 'no-over-voltage',
+  group: 'wiring',
+  severity: 'reason',
+  summary: 'No reading lies above what a sound charging system gives.',
+  why: 'Over-voltage boils the battery and ages every device on the vehicle, the new one too.',
+  source:
+    '15.0 V and 30.0 V: common practice, no source; 12 V regulator above 14.2 V suspect, Army TM 9-2330-356-14; 24 V above 28.5 V to be looked into, Army TM 9-2350-311-20-1 p. 3-166',
+  check: (facts) => {
+    const limit = overVoltageMillivolts[nominalVolts(facts)];
+    const before = highest(facts.job, 'before');
+    return (['before', 'after'] as const).flatMap((when): readonly RuleHit[] => {
+      const most = highest(facts.job, when);
+      if (most === null || most <= limit) return [];
+      const cameWithTheWork = when === 'after' && before !== null && before <= limit;
+      return [
+        {
+          at: when,
+          what: `${when === 'before' ? 'Before' : 'After'} the work a reading shows ${writeVolts(most)} V, above ${writeVolts(limit)} V${cameWithTheWork ? '; before the work none did' : ''}.`,
+          whatToDo:
+            'Read again at the battery posts; if it stays, have the regulator and its sense wire looked at first.',
+          ...(cameWithTheWork ? { severity: 'block' as const } : {}),
+        },
+      ];
+    });
+  },
+  examples: [
+    { name: '14.1 V with the engine running', change: (job) => job, finds: [] },
+    {
+      name: 'exactly 15.0 V',
+      change: (job) => ({ ...job, before: { ...job.before, chargingVolts: 15 } }),
+      finds: [],
+    },
+    {
+      name: '15.4 V before the work',
+      change: (job) => ({ ...job, before: { ...job.before, chargingVolts: 15.4 } }),
+      finds: [
+        {
+          at: 'before',
+          severity: 'reason',
+          what: 'Before the work a reading shows 15.40 V, above 15.00 V.',
+          whatToDo:
+            'Read again at the battery posts; if it stays, have the regulator and its sense wire looked at first.',
+        },
+      ],
+    },
+    {
+      name: '15.4 V after the work only',
+      change: (job) => ({ ...job, after: { ...job.after, chargingVolts: 15.4 } }),
+      finds: [
+        {
+          at: 'after',
+          severity: 'block',
+          what: 'After the work a reading shows 15.40 V, above 15.00 V; before the work none did.',
+          whatToDo:
+            'Read again at the battery posts; if it stays, have the regulator and its sense wire looked at first.',
+        },
+      ],
+    },
+  ],
+};

@@ -1,0 +1,141 @@
+import type { Electrics } from '../../electrics/electrics.ts';
+import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
+import { writeVolts } from '../../quantities/millivolts.ts';
+import type { JobInput } from '../../records/job.ts';
+import { exampleProfile } from '../example-profile.ts';
+import type { JobFacts, Rule, RuleHit } from '../rule.ts';
+import { workDone } from '../work-done.ts';
+
+const cranking = (volts: number | null) => (job: JobInput) => ({
+  ...job,
+  probePoints: (job.probePoints ?? []).map((point) =>
+    point.name === 'P1'
+      ? {
+          ...point,
+          readings: (point.readings ?? []).flatMap((each) =>
+            each.key !== 'crank' ? [each] : volts === null ? [] : [{ ...each, volts }],
+          ),
+        }
+      : point,
+  ),
+});
+
+/** Each key position that was read on the supply wire. */
+function outside(electrics: Electrics): readonly RuleHit[] {
+  return electrics.atDevice.flatMap(({ key, millivolts, millivoltsMax }): readonly RuleHit[] => {
+    const least = key === 'crank' ? electrics.crankMillivoltsMin : electrics.supplyMillivoltsMin;
+    const most = electrics.supplyMillivoltsMax;
+    const hits: RuleHit[] = [];
+    if (least !== null && millivolts < least)
+      hits.push({
+        at: key,
+        what: `The device sees ${writeVolts(millivolts)} V (${key}); it needs at least ${writeVolts(least)} V${key === 'crank' ? ' while the engine cranks' : ''}.`,
+        whatToDo:
+          'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.',
+      });
+    if (most !== null && millivoltsMax > most)
+      hits.push({
+        at: key,
+        what: `The device sees ${writeVolts(millivoltsMax)} V (${key}); it bears ${writeVolts(most)} V at most.`,
+        whatToDo: 'Take it off at once; fit a device for this system, or a converter.',
+      });
+    return hits;
+  });
+}
+
+/** A device that must live through cranking, on a wire that was not read while cranking. */
+function crankNotRead({ job, evidence, profile }: JobFacts, electrics: Electrics): readonly RuleHit[] {
+  const lead = workDone(job).connections?.find((made) => made.lead === 'supply');
+  const least = electrics.crankMillivoltsMin;
+  if (lead === undefined || least === null || profile === null || !electrics.cranks) return [];
+  if (electrics.atDevice.some((each) => each.key === 'crank')) return [];
+  const battery = evidence.supply.crank?.millivolts;
+  if (battery !== undefined && battery < least)
+    return [
+      {
+        at: 'crank',
+        what: `The battery falls to ${writeVolts(battery)} V while cranking; the device needs at least ${writeVolts(least)} V, and no wire carries more than the battery.`,
+        whatToDo: 'Have the battery tested and read again, or fit a device that lives through it.',
+      },
+    ];
+  return [
+    {
+      at: 'crank',
+      what: `The device must see ${writeVolts(least)} V while the engine cranks, and its supply wire was not read then.`,
+      whatToDo: `Read ${lead.point ?? 'the supply wire'} while the starter turns, with the meter holding its lowest value (a plain display misses the first dip).`,
+      severity: 'reason',
+    },
+  ];
+}
+
+/** The volts at the device stay within its supply window, also while cranking. */
+export const supplyWithinDeviceWindow: Rule = {
+  id: 'supply-within-device-window',
+  group: 'wiring',
+  severity: 'block',
+  summary: 'The volts at the device stay within its supply window, also while cranking.',
+  why: 'Outside its window a device restarts, loses data or fails.',
+  source:
+    "the device maker's data, in devices.json; drop of the leads: FAA AC 43.13-1B chapter 11; window codes: ISO 16750-2",
+  check: (facts) => {
+    if (facts.job.identity.visit === 'wasted visit') return [];
+    const electrics = workOutElectrics(facts.job, facts.profile, facts.book);
+    return [...outside(electrics), ...crankNotRead(facts, electrics)];
+  },
+  examples: [
+    { name: '12.4 V at a device for 8 to 32 V', change: (job) => job, finds: [] },
+    {
+      name: 'cranking down to 5 V',
+      change: cranking(5),
+      facts: { profile: { ...exampleProfile, crankVoltsMin: 6.5 } },
+      finds: [
+        {
+          at: 'crank',
+          severity: 'block',
+          what: 'The device sees 4.99 V (crank); it needs at least 6.50 V while the engine cranks.',
+          whatToDo:
+            'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.',
+        },
+      ],
+    },
+    {
+      name: 'cranking down to 5 V, where the device may restart',
+      change: cranking(5),
+      facts: { profile: exampleProfile },
+      finds: [],
+    },
+    {
+      name: 'not read while cranking, and the device must live through it',
+      change: cranking(null),
+      facts: { profile: { ...exampleProfile, crankVoltsMin: 6.5 } },
+      finds: [
+        {
+          at: 'crank',
+          severity: 'reason',
+          what: 'The device must see 6.50 V while the engine cranks, and its supply wire was not read then.',
+          whatToDo:
+            'Read P1 while the starter turns, with the meter holding its lowest value (a plain display misses the first dip).',
+        },
+      ],
+    },
+    {
+      name: 'not read while cranking on a hybrid, which does not crank',
+      change: (job) => ({ ...cranking(null)(job), vehicle: { ...job.vehicle, drive: 'hybrid' } }),
+      facts: { profile: { ...exampleProfile, crankVoltsMin: 6.5 } },
+      finds: [],
+    },
+    {
+      name: '14 V at a device that bears 13 V',
+      change: (job) => job,
+      facts: { profile: { ...exampleProfile, supplyVoltsMax: 13 } },
+      finds: [
+        {
+          at: 'running',
+          severity: 'block',
+          what: 'The device sees 14.08 V (running); it bears 13.00 V at most.',
+          whatToDo: 'Take it off at once; fit a device for this system, or a converter.',
+        },
+      ],
+    },
+  ],
+};

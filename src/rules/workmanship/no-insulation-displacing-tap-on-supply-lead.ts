@@ -1,0 +1,38 @@
+import { withConnection } from '../overlay.ts';
+import type { Rule } from '../rule.ts';
+import { workDone } from '../work-done.ts';
+
+/** No tap that bites through the insulation stands on a lead of the device. */
+export const noInsulationDisplacingTapOnSupplyLead: Rule = {
+  id: 'no-insulation-displacing-tap-on-supply-lead',
+  group: 'workmanship',
+  severity: 'reason',
+  summary: 'No tap that bites through the insulation stands on a lead of the device.',
+  why: 'The blade holds a few strands under spring force; heat and vibration loosen it, and a voltage-sensitive device then restarts or reports false trips.',
+  source:
+    'common practice, no source; published trade advice for trucks says the same, no regulation forbids such taps (13 CCR 1249 asks for a joint sound mechanically and electrically)',
+  check: ({ job }) =>
+    (workDone(job).connections ?? [])
+      .filter((made) => made.method === 'insulation-displacing tap')
+      .map((made) => ({
+        at: made.lead,
+        what: `The ${made.lead} lead is joined by an insulation-displacing tap.`,
+        whatToDo: 'Remove it, repair the vehicle wire, and join by a wrapped, soldered or crimped tap.',
+        ...(made.lead === 'supply' ? {} : { severity: 'advise' as const }),
+      })),
+  examples: [
+    { name: 'wrapped tap on the supply lead', change: withConnection('supply', { method: 'wrapped tap' }), finds: [] },
+    {
+      name: 'insulation-displacing tap on the supply lead',
+      change: withConnection('supply', { method: 'insulation-displacing tap' }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'reason',
+          what: 'The supply lead is joined by an insulation-displacing tap.',
+          whatToDo: 'Remove it, repair the vehicle wire, and join by a wrapped, soldered or crimped tap.',
+        },
+      ],
+    },
+  ],
+};

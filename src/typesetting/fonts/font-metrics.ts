@@ -1,0 +1,21 @@
+import type { Face } from '../layout/page.ts';
+import type { ParsedFont } from './parse-font.ts';
+
+export type Fonts = Readonly<Record<Face, ParsedFont>>;
+/** What layout needs to know of the fonts. */
+export type Metrics = {
+  /** points */
+  readonly width: (text: string, face: Face, size: number) => number;
+  readonly has: (sign: string, face: Face) => boolean;
+};
+
+/**
+ * Widths of text, kerning included: exactly what is drawn.
+ * @param fonts the five fonts
+ */
+export function fontMetrics(fonts: Fonts): Metrics {
+  return {
+    width: (text, face, size) => (fonts[face].width(text) / fonts[face].unitsPerEm) * size,
+    has: (sign, face) => fonts[face].hasGlyphForCodePoint(sign.codePointAt(0) ?? 0),
+  };
+}
