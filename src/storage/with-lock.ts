@@ -4,7 +4,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { Problem } from '../problem.ts';
 
 const waitMilliseconds = 10;
-const patienceMilliseconds = 60_000;
+const usualPatienceMilliseconds = 60_000;
 /** clocks and the reported running time of a machine may differ by this much */
 const bootSlackMilliseconds = 60_000;
 
@@ -27,11 +27,16 @@ export function isAlive(processNumber: number): boolean {
  * Does something while no other process does it; a lock whose owner died is taken over.
  * @param file the lock file
  * @param action what to do, at once
- * @throws Problem when the lock is not free within a minute
+ * @param patienceMilliseconds how long to wait for another owner
+ * @throws Problem when the lock is not free within that time
  */
-export function withLock<Result>(file: string, action: () => Result): Result {
+export function withLock<Result>(
+  file: string,
+  action: () => Result,
+  patienceMilliseconds = usualPatienceMilliseconds,
+): Result {
   for (let waited = 0; !claim(file); waited += waitMilliseconds) {
-    giveUpAfter(waited, file);
+    if (waited > patienceMilliseconds) throw stillHeld(file);
     Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, waitMilliseconds);
   }
   try {
@@ -45,11 +50,16 @@ export function withLock<Result>(file: string, action: () => Result): Result {
  * The same for an action that takes its time; others of the same process wait for it too.
  * @param file the lock file
  * @param action what to do
- * @throws Problem when the lock is not free within a minute
+ * @param patienceMilliseconds how long to wait for another owner
+ * @throws Problem when the lock is not free within that time
  */
-export async function withLockHeld<Result>(file: string, action: () => Promise<Result>): Promise<Result> {
+export async function withLockHeld<Result>(
+  file: string,
+  action: () => Promise<Result>,
+  patienceMilliseconds = usualPatienceMilliseconds,
+): Promise<Result> {
   for (let waited = 0; !claim(file); waited += waitMilliseconds) {
-    giveUpAfter(waited, file);
+    if (waited > patienceMilliseconds) throw stillHeld(file);
     await pause(waitMilliseconds);
   }
   try {
@@ -59,14 +69,13 @@ export async function withLockHeld<Result>(file: string, action: () => Promise<R
   }
 }
 
-function giveUpAfter(waited: number, file: string): void {
-  if (waited > patienceMilliseconds)
-    throw new Problem(
-      'Another keyout is writing in this book.',
-      file,
-      'Wait for it to end; if none runs on any machine that shares the book, delete that file.',
-      1,
-    );
+function stillHeld(file: string): Problem {
+  return new Problem(
+    'Another keyout is writing in this book.',
+    file,
+    'Wait for it to end; if none runs on any machine that shares the book, delete that file.',
+    1,
+  );
 }
 
 // the lock appears whole (link of a written file): a lock without its owner's name could never be taken over

@@ -33,6 +33,12 @@ test('the decimal-comma profile parts fields by semicolons, and nothing is there
   expect(text).toBe('\uFEFFtext;day;money;many\r\n"a; b";2026-11-24;1234,50;\r\n');
 });
 
+// RFC 4180, 2.6: a field with a line break stands in quotes, whichever character breaks the line
+test.each(['a\nb', 'a\rb', 'a\r\nb'])('a line break in a cell is quoted: %j', (text) => {
+  const file = csvText(table([{ text, money: '1.00', many: 1 }]), plain);
+  expect(file.split('\r\n').slice(1).join('\r\n')).toBe(`"${text}",2026-11-24,1.00,1\r\n`);
+});
+
 test.each([
   ['=1+1', "'=1+1"],
   ['+1 555 0142', "'+1 555 0142"],
