@@ -1,14 +1,19 @@
-import { billGroups, draftInvoice, failStopped, finishInterrupted, invoiceGroups } from '../operations/bill-jobs.ts';
+import { billGroups } from '../operations/bill-groups.ts';
 import { chosenJobs } from '../operations/chosen-jobs.ts';
+import { draftInvoice } from '../operations/draft-invoice.ts';
 import { examineJob } from '../operations/examine-job.ts';
-import { askForTrip } from '../operations/trip-of-job.ts';
+import { finishInterrupted } from '../operations/finish-interrupted.ts';
+import { invoiceGroups } from '../operations/invoice-groups.ts';
 import { Problem } from '../problem.ts';
 import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { type IssuedDocument, issuedForJob } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
+import { askForTrip } from './ask-for-trip.ts';
 import type { Call, Command } from './command.ts';
+import { failStopped } from './fail-stopped.ts';
+import { momentOf } from './moment-of.ts';
 import { writeFinding } from './write-finding.ts';
 
 function writeDraft(invoice: IssuedInvoice, locale: string): string {
@@ -28,7 +33,6 @@ function writeDraft(invoice: IssuedInvoice, locale: string): string {
       .filter((group) => group.taxMinorUnits !== 0)
       .map((group) => row(`${group.name}, ${group.ratePercent} %`, group.taxMinorUnits)),
     row('total', totals.grossMinorUnits),
-    ...(totals.roundingMinorUnits === undefined ? [] : [row('rounding', totals.roundingMinorUnits)]),
     ...(totals.roundingMinorUnits === undefined ? [] : [row('rounding', totals.roundingMinorUnits)]),
     ...(totals.paidMinorUnits === 0 ? [] : [row('paid already', -totals.paidMinorUnits)]),
     ...(totals.dueMinorUnits === totals.grossMinorUnits ? [] : [row('due', totals.dueMinorUnits)]),
@@ -62,7 +66,7 @@ export const bill: Command = {
     if (!isCalendarDate(day))
       throw new Problem(`"${day}" is not a date that exists.`, 'keyout bill --day', 'Write it like 2026-11-24.', 2);
     const per = perOf(call);
-    if (call.options.draft !== true) await finishInterrupted(book, world);
+    if (call.options.draft !== true) await finishInterrupted(book, world.now());
     await askForTrip(book, day, world);
     const ready = [];
     let stopped = 0;
@@ -90,7 +94,8 @@ export const bill: Command = {
       world.say(world.json ? JSON.stringify(drafts, null, 2) : quotes);
       return 0;
     }
-    const billed = await billGroups(book, groups, today, world);
+    const billed = await billGroups(book, groups, momentOf(book, world), today);
+    for (const sentence of billed.lacking) world.tell(sentence);
     for (const jobs of billed.meanwhile)
       world.tell(`${jobs.map((job) => job.id).join(', ')}: billed meanwhile by another keyout.`);
     const invoices = billed.documents.map((document) => document.invoice);

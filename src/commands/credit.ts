@@ -1,41 +1,17 @@
-import { drawFiles } from '../operations/draw-files.ts';
-import { writeInvoiceCover } from '../operations/write-covering-text.ts';
-import { makeCreditNote } from '../pricing/make-credit-note.ts';
+import { creditInvoice, draftCredit } from '../operations/credit-invoice.ts';
+import { lackingOf } from '../operations/lacking-of.ts';
+import { namedInvoice } from '../operations/named-invoice.ts';
 import { Problem } from '../problem.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import { changeBook } from '../storage/change-book.ts';
-import { issueDocument } from '../storage/issue-document.ts';
-import { creditNotesOf, findIssued, type IssuedDocument } from '../storage/issued.ts';
-import { type OpenBook, openBook } from '../storage/open-book.ts';
+import { openBook } from '../storage/open-book.ts';
 import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
+import { momentOf } from './moment-of.ts';
 import { oneLine } from './one-line.ts';
 import { readLineOptions } from './read-line-options.ts';
-import { tellLacking } from './tell-lacking.ts';
 
 const listOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value : []);
-
-/**
- * The invoice that a number names.
- * @param book the open book
- * @param number what was typed
- * @param where the command, for the message
- * @throws Problem when there is no such invoice
- */
-export function namedInvoice(book: OpenBook, number: string, where: string): IssuedDocument {
-  const found = findIssued(book, number);
-  if (found === null)
-    throw new Problem(`No invoice ${number} was issued.`, where, '`keyout owed` lists the open ones.', 2);
-  if (found.invoice.type !== 'invoice')
-    throw new Problem(
-      `${found.number} is a credit note.`,
-      where,
-      `Name the invoice it corrects: ${found.invoice.corrects?.number ?? ''}.`,
-      2,
-    );
-  return found;
-}
 
 async function reasonOf(call: Call, world: World): Promise<string> {
   const given = oneLine(call.options.because, 'keyout credit --because');
@@ -81,17 +57,9 @@ export const credit: Command = {
     const texts = listOf(call.options.line);
     const lines = texts.length === 0 ? ('all' as const) : readLineOptions(texts, invoice.currency);
     const because = await reasonOf(call, world);
-    const issued = world.today(book.book.timeZone);
-    const draftNow = () =>
-      makeCreditNote({
-        invoice,
-        lines,
-        number: 'draft',
-        issued,
-        because,
-        earlier: creditNotesOf(book, invoice.number),
-      });
-    const preview = draftNow();
+    const moment = momentOf(book, world);
+    const request = { invoice, lines, because };
+    const preview = draftCredit(book, request, moment.today);
     if (call.options.draft === true) {
       world.say(world.json ? JSON.stringify(preview, null, 2) : writePreview(preview, book.book.locale));
       return 0;
@@ -103,11 +71,9 @@ export const credit: Command = {
         return 1;
       }
     }
-    const made = await changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) =>
-      issueDocument(changing, { draft: draftNow(), van: world.van ?? null }),
-    );
-    tellLacking(made.invoice, world);
-    writeInvoiceCover(book, made.invoice);
+    const made = await creditInvoice(book, request, moment);
+    const lacking = lackingOf(made.invoice);
+    if (lacking !== null) world.tell(lacking);
     const amount = writeMoney(made.invoice.totals.dueMinorUnits, made.invoice.currency, book.book.locale);
     world.say(
       world.json

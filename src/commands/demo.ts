@@ -1,10 +1,12 @@
 import { cp, readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { finishDay, writeDay } from '../operations/finish-day.ts';
+import { finishDay } from '../operations/finish-day.ts';
 import { Problem } from '../problem.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
+import { momentOf } from './moment-of.ts';
+import { writeDay } from './write-day.ts';
 
 const sampleDay = '2026-11-24';
 
@@ -30,7 +32,8 @@ export const demo: Command = {
       await cp(samples, folder, { recursive: true, filter: (source) => path.basename(source) !== 'README.md' });
     }
     const book = await openBook(folder);
-    const finished = await finishDay(book, sampleDay, world);
+    const { finished, lacking } = await finishDay(book, sampleDay, momentOf(book, world));
+    for (const sentence of lacking) world.tell(sentence);
     if (world.json) {
       world.say(JSON.stringify(finished, null, 2));
       return 0;

@@ -1,9 +1,9 @@
 import path from 'node:path';
 import { identifyWires } from '../evidence/identify-wires.ts';
+import { billedOfTrip } from '../operations/billed-of-trip.ts';
 import { examineJob } from '../operations/examine-job.ts';
 import { handOverJob } from '../operations/hand-over-job.ts';
 import { recalledJobs } from '../operations/recalled-jobs.ts';
-import { billedOfTrip } from '../operations/trip-of-job.ts';
 import { Problem } from '../problem.ts';
 import { askFor } from '../prompts/ask-for.ts';
 import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
@@ -17,6 +17,7 @@ import { photographFiles, photographFolder } from '../storage/photographs.ts';
 import { readTrip, writeTrip } from '../storage/trips.ts';
 import { writePayer } from '../storage/write-book.ts';
 import type { Command, World } from './command.ts';
+import { momentOf } from './moment-of.ts';
 import { writeCheck } from './write-check.ts';
 import { writeFinding } from './write-finding.ts';
 
@@ -165,7 +166,7 @@ async function finish(book: OpenBook, job: Job, world: World): Promise<0 | 1> {
     return 1;
   }
   if (await askFor(world.plain).confirm('Print the handover sheet now?', true))
-    world.say(await handOverJob(book, examined, world));
+    world.say(await handOverJob(book, examined, momentOf(book, world)));
   world.tell(`Next: \`keyout bill ${job.id}\` issues its invoice, \`keyout day\` finishes the whole day.`);
   return 0;
 }

@@ -5,6 +5,7 @@ import { handoverCoverPlace } from '../operations/write-covering-text.ts';
 import { Problem } from '../problem.ts';
 import { openBook } from '../storage/open-book.ts';
 import type { Command } from './command.ts';
+import { momentOf } from './moment-of.ts';
 import { writeFinding } from './write-finding.ts';
 
 /** `keyout handover JOB…`: the handover sheet, PDF, and the text that goes with it; a job that a finding stops is not printed. */
@@ -28,7 +29,7 @@ export const handover: Command = {
         );
         continue;
       }
-      const sheet = await handOverJob(book, examined, world);
+      const sheet = await handOverJob(book, examined, momentOf(book, world));
       printed.push({ job: job.id, sheet, coveringText: handoverCoverPlace(job) });
     }
     world.say(

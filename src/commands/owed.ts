@@ -1,10 +1,9 @@
-import { ageBuckets, agedBalances, type PayerBalance } from '../pricing/aged-balances.ts';
+import { owedByAge } from '../operations/owed-by-age.ts';
+import { ageBuckets, type PayerBalance } from '../pricing/aged-balances.ts';
 import { Problem } from '../problem.ts';
 import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { writeMoney } from '../quantities/write-money.ts';
-import { readIssued } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
-import { readPayments } from '../storage/record-payment.ts';
 import type { Command } from './command.ts';
 import { writeTable } from './write-table.ts';
 
@@ -50,11 +49,7 @@ export const owed: Command = {
     const day = typeof given === 'string' ? given : world.today(book.book.timeZone);
     if (!isCalendarDate(day))
       throw new Problem(`"${day}" is not a date that exists.`, 'keyout owed --day', 'Write it like 2026-11-24.', 2);
-    const balances = agedBalances(
-      readIssued(book).map((each) => each.invoice),
-      readPayments(book),
-      day,
-    ).filter((each) => typeof call.options.payer !== 'string' || each.payerId === call.options.payer);
+    const balances = owedByAge(book, day, typeof call.options.payer === 'string' ? call.options.payer : null);
     world.say(world.json ? JSON.stringify({ day, balances }, null, 2) : writeBalances(balances, day, book.book.locale));
     return 0;
   },

@@ -1,21 +1,15 @@
 import { balancesOf, composePayment, reversalOf } from '../operations/compose-payment.ts';
-import { drawFiles } from '../operations/draw-files.ts';
-import { listedPayments, writePaymentList } from '../operations/list-payments.ts';
-import { paymentDay, paymentRequest } from '../operations/payment-request.ts';
+import { listedPayments } from '../operations/listed-payments.ts';
+import { takePayment } from '../operations/take-payment.ts';
 import { Problem } from '../problem.ts';
 import { writeMoney } from '../quantities/write-money.ts';
-import { changeBook } from '../storage/change-book.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
-import {
-  likePayment,
-  type NewPayment,
-  type RecordedPayment,
-  readPayments,
-  recordPayment,
-} from '../storage/record-payment.ts';
+import { likePayment, type NewPayment, type RecordedPayment, readPayments } from '../storage/record-payment.ts';
 import { askLine, confirmByTyping } from './ask-in-words.ts';
 import type { Call, Command, World } from './command.ts';
 import { oneLine } from './one-line.ts';
+import { paymentDay, paymentRequest } from './payment-request.ts';
+import { writePaymentList } from './write-payment-list.ts';
 
 async function composer(call: Call, world: World, book: OpenBook): Promise<() => NewPayment> {
   const name = call.options.reverse;
@@ -98,18 +92,8 @@ export const paid: Command = {
       world.tell('Nothing was recorded.');
       return 1;
     }
-    const recorded = await changeBook(book, { now: world.now(), draw: drawFiles(book) }, async (changing) => {
-      const payment = compose();
-      const like = payment.reverses === undefined ? likePayment(readPayments(book), payment) : null;
-      if (like !== null && !world.mayAsk && call.options.again !== true)
-        throw new Problem(
-          `${like.payment}, just recorded, looks like the same payment.`,
-          'keyout paid',
-          'If it is another payment, say so with --again.',
-          1,
-        );
-      return recordPayment(changing, payment);
-    });
+    const mayRepeat = world.mayAsk || call.options.again === true;
+    const recorded = await takePayment(book, compose, { now: world.now(), mayRepeat });
     world.say(world.json ? JSON.stringify(recorded, null, 2) : writePayment(book, recorded));
     return 0;
   },

@@ -1,14 +1,10 @@
 import path from 'node:path';
-import { draftInvoice } from '../operations/bill-jobs.ts';
-import { examineJob } from '../operations/examine-job.ts';
-import { renderHandover } from '../operations/render-handover.ts';
-import { typesetInvoice } from '../operations/render-invoice.ts';
+import { type PrintedPreview, printPreview } from '../operations/print-preview.ts';
 import { Problem } from '../problem.ts';
-import { listJobs, readJob } from '../storage/jobs.ts';
+import { listJobs } from '../storage/jobs.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { copyTemplate, readTemplates } from '../storage/templates.ts';
 import { watchTemplates } from '../storage/watch-templates.ts';
-import { writeAtomically } from '../storage/write-atomically.ts';
 import type { Command, World } from './command.ts';
 
 const kinds = ['handover', 'invoice'] as const;
@@ -29,7 +25,7 @@ export const preview: Command = {
     if (call.options.copy === true && copyTemplate(book, kind))
       world.tell(`Your copy to edit: ${readTemplates(book).path(kind)}`);
     if (call.options.once === true) {
-      const printed = await print(book, kind, job, world);
+      const printed = await printPreview(book, kind, job, world.today(book.book.timeZone));
       world.say(world.json ? JSON.stringify(printed, null, 2) : line(printed));
       return 0;
     }
@@ -55,19 +51,7 @@ function wanted(words: readonly string[], book: OpenBook): { readonly kind: Kind
   return { kind: named ?? 'handover', job };
 }
 
-type Printed = { readonly template: string; readonly file: string; readonly pages: number };
-const line = ({ file, pages }: Printed) => `${file}  ${pages} page${pages === 1 ? '' : 's'}`;
-
-async function print(book: OpenBook, kind: Kind, id: string, world: World): Promise<Printed> {
-  const job = readJob(book, id);
-  const { pdf, pages } =
-    kind === 'handover'
-      ? await renderHandover(book, await examineJob(book, job))
-      : await typesetInvoice(book, await draftInvoice(book, [job], world.today(book.book.timeZone)));
-  const file = path.join('out', 'preview', `${kind}.pdf`);
-  writeAtomically(path.join(book.folder, file), pdf);
-  return { template: readTemplates(book).path(kind), file, pages: pages.length };
-}
+const line = ({ file, pages }: PrintedPreview) => `${file}  ${pages} page${pages === 1 ? '' : 's'}`;
 
 async function watchAndPrint(book: OpenBook, kind: Kind, job: string, world: World): Promise<void> {
   const template = readTemplates(book).path(kind);
@@ -91,7 +75,7 @@ async function watchAndPrint(book: OpenBook, kind: Kind, job: string, world: Wor
 
 async function printOrTell(book: OpenBook, kind: Kind, job: string, world: World): Promise<void> {
   try {
-    world.say(line(await print(book, kind, job, world)));
+    world.say(line(await printPreview(book, kind, job, world.today(book.book.timeZone))));
   } catch (error) {
     // a mistake is the very thing that is looked for: it is told, and the watch goes on
     if (!(error instanceof Problem)) throw error;

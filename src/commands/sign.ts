@@ -1,15 +1,15 @@
 import { examineJob } from '../operations/examine-job.ts';
+import { fileScan } from '../operations/file-scan.ts';
 import { handOverJob } from '../operations/hand-over-job.ts';
-import { signingSheetOf } from '../operations/signing-sheet-of.ts';
 import { Problem } from '../problem.ts';
+import { localMinute } from '../quantities/local-minute.ts';
 import type { Job } from '../records/job.ts';
-import { sha256 } from '../storage/digest.ts';
 import { readJob } from '../storage/jobs.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
-import { enterSignature, recordSignature } from '../storage/record-signature.ts';
+import { enterSignature } from '../storage/record-signature.ts';
 import { signatureStands } from '../storage/signature-state.ts';
 import type { Call, Command, World } from './command.ts';
-import { signScan } from './sign-scan.ts';
+import { momentOf } from './moment-of.ts';
 import { writeFinding } from './write-finding.ts';
 
 /** `keyout sign JOB`: the customer reads, answers and signs on a page served on this machine; or a scan is filed. */
@@ -56,8 +56,14 @@ export const sign: Command = {
     }
     const signed =
       typeof call.options.scan === 'string'
-        ? signScan(book, job, call, moment(), localMinute(world.now(), book.book.timeZone))
-        : await signOnPage(book, job, unsigned, call, world);
+        ? fileScan(
+            book,
+            job,
+            { ...call.options, scan: call.options.scan },
+            moment(),
+            localMinute(world.now(), book.book.timeZone),
+          )
+        : await waitForSignature(book, job, call, world);
     if (signed === null) {
       world.tell(`Nobody signed ${id}.`);
       return 1;
@@ -65,24 +71,11 @@ export const sign: Command = {
     const { answer, name, signedAt, digest } = signed.signature ?? {};
     // told first: it is stored, whatever becomes of the printing
     world.tell(`${name} ${answer}: ${id}, ${signedAt?.replace('T', ' ')}. The signature is stored.`);
-    const sheet = await handOverJob(book, await examineJob(book, signed), world);
+    const sheet = await handOverJob(book, await examineJob(book, signed), momentOf(book, world));
     world.say(world.json ? JSON.stringify({ job: id, answer, name, signedAt, digest, sheet }, null, 2) : sheet);
     return 0;
   },
 };
-
-/** This minute on the clock of a time zone. */
-function localMinute(moment: string, timeZone: string): string {
-  const parts = new Intl.DateTimeFormat('sv-SE', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-  }).format(new Date(moment));
-  return parts.replace(' ', 'T');
-}
 
 function wholeNumber(call: Call, option: string, least: number, most: number, otherwise: number): number {
   const given = call.options[option];
@@ -92,46 +85,32 @@ function wholeNumber(call: Call, option: string, least: number, most: number, ot
   throw new Problem(`"${given}" is not a number from ${least} to ${most}.`, `--${option}`, 'Write such a number.', 2);
 }
 
-async function signOnPage(book: OpenBook, job: Job, unsigned: Job, call: Call, world: World): Promise<Job | null> {
-  const { serveSigningPage } = await import('../phone/serve-signing-page.ts');
-  const { shownText } = await import('../phone/signing-sheet.ts');
-  const sheet = signingSheetOf(await examineJob(book, unsigned));
-  const shown = shownText(sheet);
-  const inNetwork = call.options.lan === true || call.options.address !== undefined;
+async function waitForSignature(book: OpenBook, job: Job, call: Call, world: World): Promise<Job | null> {
+  const { signOnPage } = await import('../operations/sign-on-page.ts');
+  const { address, lan, qr } = call.options;
+  const inNetwork = lan === true || address !== undefined;
   const minutes = wholeNumber(call, 'minutes', 1, 240, 15);
-  let signed: Job | null = null;
-  const service = await serveSigningPage({
-    sheet,
-    address: inNetwork ? await networkAddress(call) : '127.0.0.1',
+  const place = {
+    networkAddress: inNetwork ? (typeof address === 'string' ? address : '') : null,
     port: wholeNumber(call, 'port', 0, 65_535, 0),
     minutes,
-    store: (answer) => {
-      const signature = { ...answer, signedAt: localMinute(world.now(), book.book.timeZone) };
-      const proof = { kind: 'shown' as const, ending: 'txt', bytes: Buffer.from(shown, 'utf8') };
-      const moment = { now: world.now(), day: world.today(book.book.timeZone) };
-      signed = recordSignature(book, { job, signature, digest: sha256(shown), proof }, moment);
-    },
-  });
-  const stopped = new AbortController();
+  };
+  const page = await signOnPage(book, job, place, () => momentOf(book, world));
+  let stopped = false;
   const stop = () => {
-    stopped.abort();
-    service.stop();
+    stopped = true;
+    page.stop();
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
   try {
-    await tellAddress(service.url, { inNetwork, minutes, withCode: inNetwork || call.options.qr === true }, world);
-    await service.answered;
+    await tellAddress(page.url, { inNetwork, minutes, withCode: inNetwork || qr === true }, world);
+    const signed = await page.signed;
+    // main.ts knows a stop by this name
+    if (stopped && signed === null) throw Object.assign(new Error('stopped'), { name: 'ExitPromptError' });
+    return signed;
   } finally {
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.off(signal, stop);
   }
-  // main.ts knows a stop by this name
-  if (stopped.signal.aborted && signed === null) throw Object.assign(new Error('stopped'), { name: 'ExitPromptError' });
-  return signed;
-}
-
-async function networkAddress(call: Call): Promise<string> {
-  const { ownNetworkAddress } = await import('../phone/own-network-address.ts');
-  return ownNetworkAddress(typeof call.options.address === 'string' ? call.options.address : null);
 }
 
 async function tellAddress(

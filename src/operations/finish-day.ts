@@ -1,17 +1,17 @@
-import type { World } from '../commands/command.ts';
-import { writeFinding } from '../commands/write-finding.ts';
 import type { Problem } from '../problem.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
-import { writeMoney } from '../quantities/write-money.ts';
 import type { Job } from '../records/job.ts';
 import type { Finding } from '../rules/rule.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { signatureState } from '../storage/signature-state.ts';
-import { billGroups, finishInterrupted, invoiceGroups } from './bill-jobs.ts';
+import { billGroups } from './bill-groups.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
+import { finishInterrupted } from './finish-interrupted.ts';
 import { handOverJob } from './hand-over-job.ts';
+import { invoiceGroups } from './invoice-groups.ts';
+import type { Moment } from './moment.ts';
 
 /** What became of one job of the day. */
 export type FinishedJob = {
@@ -29,6 +29,9 @@ export type FinishedJob = {
 };
 
 export type FinishedDay = { readonly day: CalendarDate; readonly jobs: readonly FinishedJob[] };
+
+/** A finished day, and a sentence for each document that is issued without its structured file. */
+export type DayWithLacking = { readonly finished: FinishedDay; readonly lacking: readonly string[] };
 
 function vehicleName(job: Job): string {
   const { maker, model, plate, unitNumber } = job.vehicle;
@@ -55,19 +58,19 @@ function stillOpen(examined: ExaminedJob, billed: boolean, refusal: Problem | un
  * Finishes a day: checks all its jobs, prints the sheets and issues the invoices of those that nothing stops.
  * @param book the open book
  * @param day the day
- * @param world the outside world
+ * @param moment when, and in whose number series
  */
-export async function finishDay(book: OpenBook, day: CalendarDate, world: World): Promise<FinishedDay> {
+export async function finishDay(book: OpenBook, day: CalendarDate, moment: Moment): Promise<DayWithLacking> {
   const examinedJobs: ExaminedJob[] = [];
   for (const job of await jobsOnDay(book, day)) examinedJobs.push(await examineJob(book, job));
   const sound = examinedJobs.filter((examined) => examined.open.length === 0);
   const sheets = new Map<string, string>();
-  for (const examined of sound) sheets.set(examined.job.id, await handOverJob(book, examined, world));
-  await finishInterrupted(book, world);
+  for (const examined of sound) sheets.set(examined.job.id, await handOverJob(book, examined, moment));
+  await finishInterrupted(book, moment.now);
   const unbilled: Job[] = [];
   for (const examined of sound) if ((await issuedForJob(book, examined.job.id)) === null) unbilled.push(examined.job);
   // what one bill lacks must not keep the day's other customers waiting for theirs
-  const { stopped } = await billGroups(book, invoiceGroups(book, unbilled, null), day, world);
+  const { stopped, lacking } = await billGroups(book, invoiceGroups(book, unbilled, null), moment, day);
   const jobs: FinishedJob[] = [];
   for (const examined of examinedJobs) {
     const issued = await issuedForJob(book, examined.job.id);
@@ -87,29 +90,5 @@ export async function finishDay(book: OpenBook, day: CalendarDate, world: World)
       findings: examined.open,
     });
   }
-  return { day, jobs };
-}
-
-/**
- * The finished day for the terminal.
- * @param finished what became of each job
- * @param locale how money is written
- */
-export function writeDay(finished: FinishedDay, locale: string): string {
-  if (finished.jobs.length === 0) return `There is no job on ${finished.day}.`;
-  const blocks = finished.jobs.map((job) =>
-    [
-      `${job.job}  ${job.vehicle}`,
-      ...(job.sheet === null ? [] : [`  sheet    ${job.sheet}`]),
-      ...(job.invoice === null
-        ? []
-        : [
-            `  invoice  ${job.invoice}  ${writeMoney(job.grossMinorUnits ?? 0, job.currency, locale)}  ${job.invoicePdf}`,
-          ]),
-      `  open     ${job.open.length === 0 ? 'nothing' : job.open.join(', ')}`,
-      ...job.findings.map((finding) => writeFinding(finding)),
-    ].join('\n'),
-  );
-  const done = finished.jobs.filter((job) => job.state === 'done').length;
-  return [...blocks, `${finished.day}: ${done} of ${finished.jobs.length} jobs handed over and billed.`].join('\n\n');
+  return { finished: { day, jobs }, lacking };
 }

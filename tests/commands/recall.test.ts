@@ -7,7 +7,7 @@ import { type RecalledJob, recalledJobs } from '../../src/operations/recalled-jo
 import type { Job } from '../../src/records/job.ts';
 import { readJob, writeJob } from '../../src/storage/jobs.ts';
 import { openBook } from '../../src/storage/open-book.ts';
-import { runCommand } from '../phone/run-command.ts';
+import { runCommand } from './run-command.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-recall-'));
 const van = '2026-11-24-KX4D';

@@ -14,10 +14,14 @@ describe('the table of readings', () => {
   const plain = table((point) => point);
 
   test('shows what was read before joining, wherever readings taken after it stand in the record', () => {
-    const after = (point: Point) =>
+    const takenAfter = (point: Point) =>
       (point.readings ?? []).map((reading) => ({ ...reading, taken: 'after' as const, loaded: false, volts: 7.77 }));
-    expect(table((point) => ({ ...point, readings: [...after(point), ...(point.readings ?? [])] }))).toEqual(plain);
-    expect(table((point) => ({ ...point, readings: [...(point.readings ?? []), ...after(point)] }))).toEqual(plain);
+    expect(table((point) => ({ ...point, readings: [...takenAfter(point), ...(point.readings ?? [])] }))).toEqual(
+      plain,
+    );
+    expect(table((point) => ({ ...point, readings: [...(point.readings ?? []), ...takenAfter(point)] }))).toEqual(
+      plain,
+    );
   });
 
   test('does not pass off a reading taken after joining as one taken before', () => {

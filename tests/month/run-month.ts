@@ -1,5 +1,5 @@
 import { structuredInvoice } from '../../src/exports/structured/structured-invoice.ts';
-import { draftInvoice } from '../../src/operations/bill-jobs.ts';
+import { draftInvoice } from '../../src/operations/draft-invoice.ts';
 import { drawFiles } from '../../src/operations/draw-files.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import type { JobInput } from '../../src/records/job.ts';

@@ -13,7 +13,7 @@ import { type OpenSigning, serveSigningPage } from '../../src/phone/serve-signin
 import { type SigningSheet, shownText } from '../../src/phone/signing-sheet.ts';
 import { readJob } from '../../src/storage/jobs.ts';
 import { openBook } from '../../src/storage/open-book.ts';
-import { runCommand } from './run-command.ts';
+import { runCommand } from '../commands/run-command.ts';
 import { sampleSheet } from './sample-sheet.ts';
 
 const executablePath = '/usr/bin/chromium';

@@ -2,7 +2,7 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, 
 import { hostname, tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { draftInvoice } from '../../src/operations/bill-jobs.ts';
+import { draftInvoice } from '../../src/operations/draft-invoice.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { changeBook, type DrawFiles } from '../../src/storage/change-book.ts';
 import { issueDocument } from '../../src/storage/issue-document.ts';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, describe, expect, test } from 'vitest';
-import { draftInvoice } from '../../src/operations/bill-jobs.ts';
+import { draftInvoice } from '../../src/operations/draft-invoice.ts';
 import { examineJob } from '../../src/operations/examine-job.ts';
 import { renderHandover } from '../../src/operations/render-handover.ts';
 import { renderInvoice } from '../../src/operations/render-invoice.ts';

@@ -1,13 +1,13 @@
-import { askChoice, askLine } from '../commands/ask-in-words.ts';
-import type { Call, World } from '../commands/command.ts';
-import { namedInvoice } from '../commands/credit.ts';
-import { oneLine } from '../commands/one-line.ts';
+import { balancesOf, type PaymentRequest } from '../operations/compose-payment.ts';
+import { namedInvoice } from '../operations/named-invoice.ts';
 import { Problem } from '../problem.ts';
 import { isCalendarDate } from '../quantities/calendar-date.ts';
 import { readMoney } from '../quantities/read-money.ts';
 import { writeMoney } from '../quantities/write-money.ts';
 import type { OpenBook } from '../storage/open-book.ts';
-import { balancesOf, type PaymentRequest } from './compose-payment.ts';
+import { askChoice, askLine } from './ask-in-words.ts';
+import type { Call, World } from './command.ts';
+import { oneLine } from './one-line.ts';
 
 const where = 'keyout paid';
 

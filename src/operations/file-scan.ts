@@ -5,7 +5,15 @@ import { type Job, type Signature, signature } from '../records/job.ts';
 import { fileProblem } from '../storage/file-problem.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { printedSheetDigest, recordSignature, type SigningMoment } from '../storage/record-signature.ts';
-import type { Call } from './command.ts';
+
+/** What is known of a signature given with a pen; what is absent is taken from the job's own note. */
+export type PenSignature = {
+  /** path of the scan: PDF, JPEG or PNG */
+  readonly scan: string;
+  readonly answer?: unknown;
+  readonly name?: unknown;
+  readonly remark?: unknown;
+};
 
 const megabytesMax = 40;
 const starts: readonly (readonly [string, string])[] = [
@@ -18,14 +26,14 @@ const starts: readonly (readonly [string, string])[] = [
  * Files the scan of a printed sheet that was signed with a pen.
  * @param book the open book
  * @param job the job as it stands
- * @param call the options `scan`, `name`, `answer`, `remark`
+ * @param pen the scan and what is written on it
  * @param moment now and today
  * @param signedAt this minute in the business's own zone
  * @returns the job with its signature
  * @throws Problem when the scan cannot be read, no sheet of this record was printed, or name or answer is missing
  */
-export function signScan(book: OpenBook, job: Job, call: Call, moment: SigningMoment, signedAt: string): Job {
-  const scan = readScan(path.resolve(String(call.options.scan)));
+export function fileScan(book: OpenBook, job: Job, pen: PenSignature, moment: SigningMoment, signedAt: string): Job {
+  const scan = readScan(path.resolve(pen.scan));
   const digest = printedSheetDigest(book, job);
   if (digest === null)
     throw new Problem(
@@ -35,15 +43,15 @@ export function signScan(book: OpenBook, job: Job, call: Call, moment: SigningMo
       1,
     );
   const proof = { kind: 'scan' as const, ending: scan.ending, bytes: scan.bytes };
-  return recordSignature(book, { job, signature: penSignature(job, call, signedAt), digest, proof }, moment);
+  return recordSignature(book, { job, signature: penSignature(job, pen, signedAt), digest, proof }, moment);
 }
 
-function penSignature(job: Job, call: Call, signedAt: string): Signature {
+function penSignature(job: Job, pen: PenSignature, signedAt: string): Signature {
   const noted = job.signature?.answer === 'not available' ? undefined : job.signature;
   const given = {
-    answer: call.options.answer ?? noted?.answer,
-    name: call.options.name ?? noted?.name,
-    remark: call.options.remark ?? noted?.remark,
+    answer: pen.answer ?? noted?.answer,
+    name: pen.name ?? noted?.name,
+    remark: pen.remark ?? noted?.remark,
   };
   for (const option of ['answer', 'name'] as const)
     if (given[option] === undefined)
@@ -88,7 +96,7 @@ function readScan(file: string): { readonly bytes: Uint8Array; readonly ending: 
     throw fileProblem(error, file);
   }
   const start = bytes.subarray(0, 8).toString('latin1');
-  const found = starts.find(([signs]) => start.startsWith(signs));
+  const found = starts.find(([characters]) => start.startsWith(characters));
   if (found === undefined)
     throw new Problem('The scan is neither a PDF nor a JPEG nor a PNG file.', file, 'Save it in one of these formats.');
   return { bytes, ending: found[1] };
