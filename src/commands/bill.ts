@@ -10,6 +10,7 @@ import { writeMoney } from '../quantities/write-money.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import { type IssuedDocument, issuedForJob } from '../storage/issued.ts';
 import { openBook } from '../storage/open-book.ts';
+import { terminalFinding } from '../words/terminal-finding.ts';
 import { askForTrip } from './ask-for-trip.ts';
 import type { Call, Command } from './command.ts';
 import { failStopped } from './fail-stopped.ts';
@@ -80,7 +81,10 @@ export const bill: Command = {
       if (examined.open.length > 0 && call.options.draft !== true) {
         stopped += 1;
         world.tell(
-          [`${job.id} cannot be billed yet:`, ...examined.open.map((finding) => writeFinding(finding))].join('\n'),
+          [
+            `${job.id} cannot be billed yet:`,
+            ...examined.open.map((finding) => writeFinding(terminalFinding(finding, job.vehicle))),
+          ].join('\n'),
         );
         continue;
       }

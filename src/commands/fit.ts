@@ -16,6 +16,7 @@ import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { photographFiles, photographFolder } from '../storage/photographs.ts';
 import { readTrip, writeTrip } from '../storage/trips.ts';
 import { writePayer } from '../storage/write-book.ts';
+import { terminalFinding } from '../words/terminal-finding.ts';
 import type { Command, World } from './command.ts';
 import { momentOf } from './moment-of.ts';
 import { writeCheck } from './write-check.ts';
@@ -136,7 +137,7 @@ async function tellNewFindings(book: OpenBook, job: Job, told: Set<string>, worl
   const { findings } = await examineJob(book, job);
   for (const finding of findings.filter((each) => mayTell(each.rule, job))) {
     const key = `${finding.rule} ${finding.at}`;
-    if (!told.has(key)) world.tell(writeFinding(finding));
+    if (!told.has(key)) world.tell(writeFinding(terminalFinding(finding, job.vehicle)));
     told.add(key);
   }
 }
@@ -145,7 +146,7 @@ async function withReasons(book: OpenBook, done: Job, world: World): Promise<Job
   let job = done;
   for (const finding of (await examineJob(book, job)).open.filter((each) => each.severity === 'reason')) {
     const reason = await askFor(world.plain).text(
-      `${finding.what} Your reason, printed on the sheet (empty to leave it open)`,
+      `${terminalFinding(finding, job.vehicle).what} Your reason, printed on the sheet (empty to leave it open)`,
       '',
     );
     if (reason === '') continue;

@@ -4,6 +4,7 @@ import { handOverJob } from '../operations/hand-over-job.ts';
 import { handoverCoverPlace } from '../operations/write-covering-text.ts';
 import { Problem } from '../problem.ts';
 import { openBook } from '../storage/open-book.ts';
+import { terminalFinding } from '../words/terminal-finding.ts';
 import type { Command } from './command.ts';
 import { momentOf } from './moment-of.ts';
 import { writeFinding } from './write-finding.ts';
@@ -25,7 +26,10 @@ export const handover: Command = {
       if (examined.open.length > 0) {
         stopped += 1;
         world.tell(
-          [`${job.id} cannot be handed over yet:`, ...examined.open.map((finding) => writeFinding(finding))].join('\n'),
+          [
+            `${job.id} cannot be handed over yet:`,
+            ...examined.open.map((finding) => writeFinding(terminalFinding(finding, job.vehicle))),
+          ].join('\n'),
         );
         continue;
       }

@@ -1,6 +1,8 @@
 import { Problem } from '../problem.ts';
 import { rules } from '../rules/index.ts';
-import type { Rule } from '../rules/rule.ts';
+import type { AnyRule } from '../rules/rule.ts';
+import { saySummary, sayWhy } from '../words/say-finding.ts';
+import { terminalSpeech, terminalWords } from '../words/terminal-speech.ts';
 import type { Command } from './command.ts';
 
 /** `keyout rules [ID]`: the trade rules with their sources; with an id also why and the examples. */
@@ -30,14 +32,17 @@ function nearRules(id: string): string {
   return `${list.length === 0 ? '' : `Perhaps ${list.join(', ')}. `}\`keyout rules\` lists every id.`;
 }
 
-function plainRule(rule: Rule) {
-  const { id, group, severity, summary, why, source } = rule;
+const summaryOf = ({ id }: AnyRule) => saySummary(id, terminalWords.rules, terminalSpeech({}));
+const whyOf = ({ id }: AnyRule) => sayWhy(id, terminalWords.rules);
+
+function plainRule(rule: AnyRule) {
+  const { id, group, severity, source } = rule;
   return {
     id,
     group,
     severity,
-    summary,
-    why,
+    summary: summaryOf(rule),
+    why: whyOf(rule),
     source,
     examples: rule.examples.map(({ name, finds }) => ({ name, finds })),
   };
@@ -52,14 +57,15 @@ function ruleList(): string {
         ...rules
           .filter((rule) => rule.group === group)
           .map(
-            (rule) => `  ${rule.severity.padEnd(6)}  ${rule.id}\n          ${rule.summary}\n          ${rule.source}`,
+            (rule) =>
+              `  ${rule.severity.padEnd(6)}  ${rule.id}\n          ${summaryOf(rule)}\n          ${rule.source}`,
           ),
       ].join('\n'),
     )
     .join('\n\n');
 }
 
-function wholeRule(rule: Rule): string {
+function wholeRule(rule: AnyRule): string {
   const examples = rule.examples.map((example) =>
     [
       `  ${example.finds.length === 0 ? 'holds' : 'fails'}  ${example.name}`,
@@ -71,10 +77,10 @@ function wholeRule(rule: Rule): string {
   );
   return [
     rule.id,
-    `  ${rule.summary}`,
+    `  ${summaryOf(rule)}`,
     '',
     `severity  ${rule.severity}`,
-    `why       ${rule.why}`,
+    `why       ${whyOf(rule)}`,
     `source    ${rule.source}`,
     '',
     'examples',

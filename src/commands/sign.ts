@@ -8,6 +8,7 @@ import { readJob } from '../storage/jobs.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { enterSignature } from '../storage/record-signature.ts';
 import { signatureStands } from '../storage/signature-state.ts';
+import { terminalFinding } from '../words/terminal-finding.ts';
 import type { Call, Command, World } from './command.ts';
 import { momentOf } from './moment-of.ts';
 import { writeFinding } from './write-finding.ts';
@@ -51,7 +52,12 @@ export const sign: Command = {
     const { signature: _signature, ...unsigned } = job;
     const examined = await examineJob(book, unsigned);
     if (examined.open.length > 0) {
-      world.tell([`${id} cannot be signed yet:`, ...examined.open.map((finding) => writeFinding(finding))].join('\n'));
+      world.tell(
+        [
+          `${id} cannot be signed yet:`,
+          ...examined.open.map((finding) => writeFinding(terminalFinding(finding, job.vehicle))),
+        ].join('\n'),
+      );
       return 1;
     }
     const signed =

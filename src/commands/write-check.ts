@@ -1,9 +1,11 @@
 import type { ExaminedJob } from '../operations/examine-job.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
+import type { Finding } from '../rules/finding.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
-import type { Finding } from '../rules/rule.ts';
-import { nextStep } from './next-step.ts';
+import { sayNextStep } from '../words/say-next-step.ts';
+import { terminalFinding } from '../words/terminal-finding.ts';
+import { terminalSpeech } from '../words/terminal-speech.ts';
 import { writeFinding } from './write-finding.ts';
 
 /**
@@ -17,7 +19,7 @@ export function writeCheck(examined: ExaminedJob): string {
     .join(' ');
   // what stops the handover stands first; within that, the order of the rules
   const ranked = findings.toSorted((one, other) => weight(one) - weight(other));
-  const lines = ranked.map((finding) => writeFinding(finding, reasonGiven(job, finding)));
+  const lines = ranked.map((finding) => writeFinding(terminalFinding(finding, job.vehicle), reasonGiven(job, finding)));
   return [
     `${job.id}  ${name}`,
     ...wireLines(examined),
@@ -31,22 +33,25 @@ const weight = ({ severity }: Finding) => ['block', 'reason', 'advise'].indexOf(
 
 function wireLines({ job, facts }: ExaminedJob): readonly string[] {
   const { wires, traps } = facts.evidence;
+  const speech = terminalSpeech(job.vehicle);
   return [
     ...wires.flatMap((wire) => {
       const lead = job.connections?.find((made) => made.point === wire.point)?.lead ?? null;
-      const next = nextStep(wire, lead);
+      const next = sayNextStep(wire, lead, speech);
       const point = job.probePoints?.find((each) => each.name === wire.point);
       const used = wire.conclusion.kind === 'concluded' ? wire.conclusion.because : [];
       const others = (point?.readings ?? []).filter((reading) => !used.includes(reading)).map(writeReading);
       return [
-        `  ${wire.point.padEnd(4)} ${wire.sentence}`,
+        `  ${wire.point.padEnd(4)} ${speech.wire(wire)}`,
         ...(others.length === 0 ? [] : [`       ${used.length === 0 ? 'read' : 'also read'}: ${others.join(', ')}`]),
-        ...(wire.agreement === 'not proven' ? [`       The verdict "${wire.verdict}" is not proven yet.`] : []),
+        ...(wire.agreement === 'not proven'
+          ? [`       ${speech.evidence.next.notProven(speech.role(wire.verdict ?? 'unknown'))}`]
+          : []),
         ...(next === null ? [] : [`       next: ${next}`]),
-        ...wire.traps.map((trap) => `       mind: ${trap.sentence}`),
+        ...wire.traps.map((trap) => `       mind: ${speech.trap(trap)}`),
       ];
     }),
-    ...traps.map((trap) => `  mind: ${trap.sentence}`),
+    ...traps.map((trap) => `  mind: ${speech.trap(trap)}`),
   ];
 }
 
@@ -90,7 +95,7 @@ function stateOf({ findings, open }: ExaminedJob): string {
   if (open.length === 0)
     return `Nothing stops the handover (${findings.length} finding${findings.length === 1 ? '' : 's'} answered or for advice).`;
   return `Not ready: ${[
-    ...(blocks > 0 ? [`${blocks} to mend`] : []),
-    ...(reasons > 0 ? [`${reasons} to mend or to answer with a written reason`] : []),
+    ...(blocks > 0 ? [`${blocks} to correct`] : []),
+    ...(reasons > 0 ? [`${reasons} to correct or to answer with a written reason`] : []),
   ].join(', ')}.`;
 }

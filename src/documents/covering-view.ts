@@ -1,6 +1,6 @@
 import type { Book } from '../records/book.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
-import type { JobFacts } from '../rules/rule.ts';
+import type { JobFacts } from '../rules/job-facts.ts';
 import { writingFor } from '../words/writing.ts';
 import { handoverLanguage } from './handover-view.ts';
 import { summarySentences } from './summary-sentences.ts';

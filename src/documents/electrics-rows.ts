@@ -1,13 +1,12 @@
 import type { Electrics } from '../electrics/electrics.ts';
 import type { Job } from '../records/job.ts';
 import type { Writing } from '../words/writing.ts';
-import { keyWord } from './key-word.ts';
 
 type Row = { readonly name: string; readonly value: string };
 
 /** The electrics of a job as rows; only what the record lets one work out. */
 export function electricsRows(electrics: Electrics, job: Job, writing: Writing): readonly Row[] {
-  const { sentences, terms } = writing;
+  const { sentences } = writing;
   const words = sentences.electrics;
   const least = electrics.atDevice.toSorted((one, other) => one.millivolts - other.millivolts)[0];
   const row = (name: string, value: string | null): readonly Row[] => (value === null ? [] : [{ name, value }]);
@@ -16,7 +15,7 @@ export function electricsRows(electrics: Electrics, job: Job, writing: Writing):
       words.lowest,
       least === undefined
         ? null
-        : words.lowestValue(writing.millivolts(least.millivolts), terms.whereKey[keyWord(least.key, job.vehicle)]),
+        : words.lowestValue(writing.millivolts(least.millivolts), writing.speech(job.vehicle).where(least.key)),
     ),
     ...row(
       words.window,

@@ -1,7 +1,8 @@
 import type { Electrics } from '../electrics/electrics.ts';
 import type { Job } from '../records/job.ts';
 import type { Condition } from '../records/vehicle.ts';
-import type { Finding, JobFacts } from '../rules/rule.ts';
+import type { Finding } from '../rules/finding.ts';
+import type { JobFacts } from '../rules/job-facts.ts';
 import type { Language } from '../words/words.ts';
 import { type Writing, writingFor } from '../words/writing.ts';
 import { electricsRows } from './electrics-rows.ts';
@@ -21,7 +22,7 @@ export type HandoverInput = {
   readonly facts: JobFacts;
   readonly findings: readonly Finding[];
   readonly electrics: Electrics;
-  readonly rulesChecked: readonly { readonly id: string; readonly summary: string; readonly source: string }[];
+  readonly rulesChecked: readonly { readonly id: string; readonly source: string }[];
   /** SHA-256 of the record */
   readonly digest: string;
   /** true where the record was changed after the customer had signed */

@@ -1,6 +1,6 @@
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
-import type { JobFacts } from '../rules/rule.ts';
+import type { JobFacts } from '../rules/job-facts.ts';
 import type { Writing } from '../words/writing.ts';
 import { isRemoval } from './summary-sentences.ts';
 

@@ -1,9 +1,10 @@
 import type { Job } from '../records/job.ts';
+import type { Finding } from '../rules/finding.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
-import type { Finding } from '../rules/rule.ts';
+import { sayFinding } from '../words/say-finding.ts';
 import type { Writing } from '../words/writing.ts';
 
-type RuleChecked = { readonly id: string; readonly summary: string; readonly source: string };
+type RuleChecked = { readonly id: string; readonly source: string };
 
 /** Titles of publications inside a rule's source. */
 const publication =
@@ -12,11 +13,11 @@ const publication =
 const publicationsIn = (source: string): readonly string[] => [...new Set(source.match(publication) ?? [])];
 
 /**
- * The findings of a job as the sheet prints them, by what they mean: what stops it, reasons given, advice; and the
- * count of the rules checked.
+ * The findings of a job as the sheet prints them, by what they mean: what stops it, reasons given, advice; and what the
+ * rules checked rest on.
  * @param job the job
  * @param findings all findings
- * @param rulesChecked id, summary and source of each rule
+ * @param rulesChecked id and source of each rule
  * @param writing the document's words
  */
 export function printedFindings(
@@ -25,48 +26,32 @@ export function printedFindings(
   rulesChecked: readonly RuleChecked[],
   writing: Writing,
 ) {
-  const { sentences, ruleSummaries, terms } = writing;
-  const text = (finding: Finding) =>
-    sentences.finding({
-      what: finding.what,
-      summary:
-        ruleSummaries[finding.rule] ?? rulesChecked.find((rule) => rule.id === finding.rule)?.summary ?? finding.what,
-      at: placeOf(finding, job, writing),
-    });
+  const { sentences, terms } = writing;
+  const speech = writing.speech(job.vehicle);
+  const said = (finding: Finding) => sayFinding(finding, writing.rules, speech);
   const of = (severity: Finding['severity']) => findings.filter((finding) => finding.severity === severity);
-  const held = rulesChecked.filter((rule) => !findings.some((finding) => finding.rule === rule.id)).length;
   const sources = [...new Set(rulesChecked.flatMap((rule) => publicationsIn(rule.source)))];
   return {
-    blocks: once(of('block').map((finding) => ({ text: text(finding) }))),
+    blocks: once(of('block').map((finding) => ({ text: said(finding).what }))),
     reasons: of('reason').map((finding) => ({
-      text: text(finding),
+      text: said(finding).what,
       reason: reasonGiven(job, finding) ?? terms.notGiven,
       source: publicationsIn(finding.source).join(', ') || terms.commonPractice,
     })),
     advice: once(
-      of('advise').map((finding) => ({
-        text: writing.language === 'en' ? `${finding.what} ${finding.whatToDo}` : text(finding),
-      })),
+      of('advise').map((finding) => {
+        const { what, whatToDo } = said(finding);
+        return { text: `${what} ${whatToDo}` };
+      }),
     ),
     rules: [
-      { text: sentences.rulesLine(writing.whole(held), writing.whole(rulesChecked.length)) },
+      { text: sentences.rulesLine[findings.length === 0 ? 'all hold' : 'some found something'] },
       ...(sources.length === 0 ? [] : [{ text: sentences.rulesSources(sources.join(', ')) }]),
     ],
   };
 }
 
-// places that are words of the program, not of the record, are left to the sentence itself
-function placeOf(finding: Finding, job: Job, { terms }: Writing): string {
-  const leads: Readonly<Record<string, string>> = terms.leads;
-  const own = [
-    ...(job.probePoints ?? []).map((point) => point.name),
-    ...(job.panels ?? []).map((panel) => panel.name),
-    ...(job.photographs ?? []).map((photograph) => photograph.file),
-  ];
-  return leads[finding.at] ?? (own.includes(finding.at) ? finding.at : '');
-}
-
 /** Lines without those said already. */
 function once<Line extends { readonly text: string }>(lines: readonly Line[]): readonly Line[] {
-  return lines.filter((line, place) => lines.findIndex((each) => each.text === line.text) === place);
+  return lines.filter((line, index) => lines.findIndex((each) => each.text === line.text) === index);
 }

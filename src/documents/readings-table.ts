@@ -1,18 +1,17 @@
 import type { Evidence } from '../evidence/evidence.ts';
+import { reversed } from '../evidence/surroundings.ts';
 import type { Job } from '../records/job.ts';
 import type { Reading } from '../records/reading.ts';
 import { keyPositions } from '../records/wire-role.ts';
 import type { Writing } from '../words/writing.ts';
-import { keyWord } from './key-word.ts';
 import { colourOf } from './wire-words.ts';
 
 const missing = '–';
-const isReversed = (reading: Reading) =>
-  reading.reference === 'probe point' || reading.reference === 'battery positive';
 
 /** The readings as they are printed: the supply first, then a row a wire; columns only for key positions that were read. */
 export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
   const { sentences } = writing;
+  const speech = writing.speech(job.vehicle);
   const points = job.probePoints ?? [];
   const all = points.flatMap((point) => point.readings);
   const keys = keyPositions.filter(
@@ -25,7 +24,7 @@ export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
     .map((reading) => reading.secondsWaited ?? 0);
   const waited = Math.min(...waits, 86_400);
   return {
-    columns: keys.map((key) => ({ text: writing.terms.keys[keyWord(key, job.vehicle)] })),
+    columns: keys.map((key) => ({ text: speech.key(key) })),
     hasSupply: Object.keys(evidence.supply).length > 0,
     supply: keys.map((key) => ({
       text: evidence.supply[key] === undefined ? missing : writing.millivolts(evidence.supply[key].millivolts),
@@ -40,7 +39,7 @@ export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
         cells: keys.map((key) => {
           const reading = point.readings.find((each) => each.key === key && inTable(each));
           return {
-            text: reading === undefined ? missing : `${isReversed(reading) ? '*' : ''}${writing.volts(reading.volts)}`,
+            text: reading === undefined ? missing : `${reversed(reading) ? '*' : ''}${writing.volts(reading.volts)}`,
           };
         }),
         loaded:
@@ -50,7 +49,7 @@ export function readingsTable(job: Job, evidence: Evidence, writing: Writing) {
             .join(', ') || missing,
       };
     }),
-    reversedRead: all.some(isReversed),
+    reversedRead: all.some(reversed),
     hasWait: waits.length > 0 && waited >= 60,
     wait: sentences.keyOutWait(writing.whole(Math.floor(waited / 60))),
     widths: ['4.6', ...keys.map(() => '1.7'), ...(hasLoaded ? ['3'] : [])].join(' '),

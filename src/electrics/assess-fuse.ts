@@ -5,8 +5,8 @@ import { fuseAmperesMax } from './wire-fuse-limit.ts';
 /** Largest distance of a fuse from the joint, millimetres. Source: 33 CFR 183.455(b)(1), 7 in, a boat rule used as a yardstick. */
 export const fuseDistanceMillimetresMax = 178;
 
-/** Largest share of its rating that a fuse may carry for long. Source: NFPA 70 (NEC) 210.20(A), 125 % of the load (from memory). */
-const continuousShare = 0.8;
+/** Largest share of its rating that a fuse may carry for long, percent. Source: NFPA 70 (NEC) 210.20(A), 125 % of the load (from memory). */
+export const loadOfFusePercentMax = 80;
 
 /** A fuse judged against what stands behind it; null where the record does not tell. */
 export type FuseAssessment = {
@@ -43,9 +43,9 @@ export function assessFuse(
     smallestConductor: smallest,
     wireAmperesMax: wireMax,
     suitsTheWire: smallest === null ? null : wireMax !== null && ratingAmperes <= wireMax,
-    loadAmperesMin: loadMilliamps === null ? null : loadMilliamps / (continuousShare * 1000),
+    loadAmperesMin: loadMilliamps === null ? null : loadMilliamps / (loadOfFusePercentMax * 10),
     // whole milliamps, so that a load of exactly 80 % passes
-    bearsTheLoad: loadMilliamps === null ? null : loadMilliamps <= ratingAmperes * continuousShare * 1000 + 1e-6,
+    bearsTheLoad: loadMilliamps === null ? null : loadMilliamps <= ratingAmperes * loadOfFusePercentMax * 10 + 1e-6,
     distanceMillimetres,
     isNearTheTap: distanceMillimetres === null ? null : distanceMillimetres <= fuseDistanceMillimetresMax,
   };

@@ -1,7 +1,6 @@
-import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
+import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Trap, WireEvidence } from './evidence.ts';
-import { where } from './key-words.ts';
 import { isOnly, type Levelled, levelled } from './levels-at.ts';
 import { isKeyOut, type Surroundings } from './surroundings.ts';
 
@@ -17,11 +16,11 @@ export function trapsBetweenWires(
     const wire = wires[place];
     return wire === undefined ? [] : [{ point, wire, readings: levelled(point, around) }];
   });
-  return [...falls(pairs, around), ...samePin(pairs), ...twoConstants(pairs, around)];
+  return [...falls(pairs), ...samePin(pairs), ...twoConstants(pairs, around)];
 }
 
 /** A wire called constant that falls with the key while another wire holds. */
-function falls(pairs: readonly Pair[], around: Surroundings): readonly Trap[] {
+function falls(pairs: readonly Pair[]): readonly Trap[] {
   const counted = (pair: Pair) => pair.readings.filter((each) => each.void === null && isKeyOut(each.reading.key));
   const holding = pairs.find((pair) => counted(pair).some((each) => isOnly(each.levels, 'supply')));
   if (holding === undefined) return [];
@@ -30,24 +29,32 @@ function falls(pairs: readonly Pair[], around: Surroundings): readonly Trap[] {
     .flatMap((pair): readonly Trap[] => {
       const fallen = counted(pair).find((each) => isOnly(each.levels, 'zero', 'between', 'low'))?.reading;
       if (fallen === undefined) return [];
-      const volts = writeVolts(millivoltsFromVolts(fallen.volts));
-      const sentence = `${pair.point.name} is called constant but reads ${volts} V ${where(fallen.key, around.words)}, where ${holding.point.name} holds the supply.`;
-      return [{ kind: 'contradicts another wire', point: pair.point.name, sentence }];
+      const facts = { how: 'falls', reading: fallen, holding: holding.point.name } as const;
+      return [{ kind: 'contradicts another wire', point: pair.point.name, ...facts }];
     });
 }
 
 /** One pin of one connector cannot be two things. */
 function samePin(pairs: readonly Pair[]): readonly Trap[] {
   const roleOf = ({ wire }: Pair) => (wire.conclusion.kind === 'concluded' ? wire.conclusion.role : wire.verdict);
-  return pairs.flatMap((pair, place) => {
+  return pairs.flatMap((pair, place): readonly Trap[] => {
     const { connector, pin } = pair.point;
     const other = pairs
       .slice(0, place)
       .find((each) => pin !== undefined && each.point.pin === pin && each.point.connector === connector);
-    const roles = [other === undefined ? null : roleOf(other), roleOf(pair)] as const;
-    if (other === undefined || roles[0] === null || roles[1] === null || roles[0] === roles[1]) return [];
-    const sentence = `${pair.point.name} and ${other.point.name} are the same pin (${connector ?? 'no connector named'}, ${pin}) and cannot be both ${roles[0]} and ${roles[1]}.`;
-    return [{ kind: 'contradicts another wire', point: pair.point.name, sentence }];
+    const [first, second] = [other === undefined ? null : roleOf(other), roleOf(pair)];
+    if (other === undefined || pin === undefined || first === null || second === null || first === second) return [];
+    return [
+      {
+        kind: 'contradicts another wire',
+        point: pair.point.name,
+        how: 'same pin',
+        other: other.point.name,
+        connector: connector ?? null,
+        pin,
+        roles: [first, second],
+      },
+    ];
   });
 }
 
@@ -72,14 +79,15 @@ function twoConstants(pairs: readonly Pair[], around: Surroundings): readonly Tr
         one.lost - other.lost ||
         one.pair.point.name.localeCompare(other.pair.point.name, 'en'),
     );
-  const best = ranked[0];
-  if (best === undefined || ranked.length < 2) return [];
-  const said = ranked.map(
-    ({ pair, switched, wandering, lost, fuse }) =>
-      `${pair.point.name} ${wandering ? 'wanders' : 'is steady'}, loses up to ${writeVolts(lost)} V, ${fuse === 0 ? 'its fuse is not known' : `is fused at ${fuse} A`}${switched ? ', on the switched side of the isolator' : ''}`,
-  );
-  const sentence = `${ranked.length} constants: ${said.join('; ')}. ${best.pair.point.name} is the better source.`;
-  return [{ kind: 'two constants', point: '', sentence }];
+  if (ranked.length < 2) return [];
+  const compared = ranked.map(({ pair, switched, wandering, lost, fuse }) => ({
+    point: pair.point.name,
+    wanders: wandering === 1,
+    lostMillivolts: lost,
+    fuseAmperes: fuse === 0 ? null : fuse,
+    switched: switched === 1,
+  }));
+  return [{ kind: 'two constants', point: '', constants: compared }];
 }
 
 /** The most that a wire read below the supply outside cranking, in millivolts. */

@@ -14,7 +14,7 @@ export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
   const result = results.includes('fails') ? 'fails' : results.includes('passes') ? 'passes' : 'not measured';
   return {
     role: 'ground',
-    test: 'shows the supply with a negative sign against a known constant, or a small drop under load',
+    test: { kind: 'ground against a live wire, or a small drop' },
     key: null,
     result,
     because: proofs.filter((_, place) => results[place] === result && result !== 'not measured'),

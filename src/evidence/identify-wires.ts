@@ -7,13 +7,12 @@ import { trapsBetweenWires } from './compare-wires.ts';
 import { concludeRole, type Elimination } from './conclude-role.ts';
 import type { Conclusion, Evidence, WireEvidence } from './evidence.ts';
 import { trapsOfWire } from './find-traps.ts';
-import { keyWordsOf } from './key-words.ts';
 import { levelled } from './levels-at.ts';
+import { shownReadings } from './shown-readings.ts';
 import { supplyByPosition, supplyFrom, supplyRange, systemFrom } from './supply-level.ts';
 import { trapsOfSupply } from './supply-traps.ts';
 import type { Surroundings } from './surroundings.ts';
 import { wantedReading } from './wanted-reading.ts';
-import { wordConclusion } from './word-conclusion.ts';
 
 /**
  * What each wire of a job is, concluded from the readings alone by elimination, or left open with the reading to take next.
@@ -52,7 +51,6 @@ function surroundingsOf(
     rangeAt: (key) => ranges.get(key) ?? supplyRange(key, supply, system, meterOf),
     system,
     cranks: (job.vehicle.drive ?? 'combustion') === 'combustion',
-    words: keyWordsOf(job),
     hasIsolator: job.vehicle.batteryIsolator,
     isConstant: (name) => constants.some((point) => point.name === name),
     meterOf,
@@ -81,12 +79,14 @@ function wireEvidence(point: ProbePoint, around: Surroundings): WireEvidence {
   const verdict = point.verdict ?? null;
   return {
     point: point.name,
+    colour: point.colour ?? null,
+    stripe: point.stripe ?? null,
     tests: eliminated.tests,
     conclusion,
+    shown: shownReadings(point, conclusion, around),
     verdict,
     agreement: agreementOf(verdict, conclusion),
     traps: trapsOfWire(point, conclusion, around),
-    sentence: wordConclusion(point, conclusion, around),
   };
 }
 

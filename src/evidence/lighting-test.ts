@@ -24,7 +24,7 @@ export function lightingTest(levelledReadings: readonly Levelled[]): RoleTest {
   const because = result === 'fails' ? against : (pair ?? []);
   return {
     role: 'lighting',
-    test: 'follows the lamps: nothing with them off, the supply with them on',
+    test: { kind: 'follows the lamps' },
     key: null,
     result,
     because: because.map((each) => each.reading),

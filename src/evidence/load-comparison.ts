@@ -45,7 +45,7 @@ export function holdsUnderLoad(point: ProbePoint, around: Surroundings): RoleTes
   const pairs = falls.length > 0 ? falls : loadPairs(point);
   return {
     role: 'constant',
-    test: 'holds its volts under load',
+    test: { kind: 'holds under load' },
     key: null,
     result: falls.length > 0 ? 'fails' : pairs.length > 0 ? 'passes' : 'not measured',
     because: pairs.flatMap((pair) => [pair.unloaded, pair.loaded]),

@@ -1,36 +1,33 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
+import type { TrapFacts } from './evidence.ts';
 import { liveReference, reversedLevels } from './ground-test.ts';
-import { where } from './key-words.ts';
 import { isOnly } from './levels-at.ts';
-import { type Found, type Seen, written } from './seen-wire.ts';
+import type { Found, Seen } from './seen-wire.ts';
 import { reversed } from './surroundings.ts';
+
+type WrongReference = Extract<TrapFacts, { kind: 'wrong reference' }>;
+const kind = 'wrong reference';
 
 /** Readings that have the sign or the size of a black lead in the wrong place; the first of them. */
 export function referenceTraps(seen: Seen): Found {
-  const sentence = againstGround(seen) ?? againstLive(seen);
-  return sentence === null ? [] : [['wrong reference', sentence]];
+  const found = againstGround(seen) ?? againstLive(seen);
+  return found === null ? [] : [found];
 }
 
-function againstGround({ point, readings, around }: Seen): string | null {
+function againstGround({ readings }: Seen): WrongReference | null {
   for (const { reading, levels } of readings) {
-    const position = where(reading.key, around.words);
-    if (isOnly(levels, 'negative'))
-      return `${point.name} reads ${written(reading)} ${position}: the black lead was on something live, or the leads were swapped.`;
-    if (isOnly(levels, 'above'))
-      return `${point.name} reads ${written(reading)} ${position}, more than the supply: one of the two is wrong.`;
+    if (isOnly(levels, 'negative')) return { kind, how: 'negative', reading };
+    if (isOnly(levels, 'above')) return { kind, how: 'above the supply', reading };
   }
   return null;
 }
 
-function againstLive({ point, readings, around }: Seen): string | null {
+function againstLive({ point, readings, around }: Seen): WrongReference | null {
   const liveToo = readings.some((each) => !each.reading.loaded && isOnly(each.levels, 'supply'));
   for (const reading of point.readings.filter((each) => reversed(each) && each.taken === 'before')) {
-    if (millivoltsFromVolts(reading.volts) > 1000)
-      return `${point.name} reads ${written(reading)} against a live wire: the leads may be swapped, or the reference was not live.`;
-    if (!liveReference(reading, point, around))
-      return `${point.name} was read against ${reading.referencePoint ?? 'another wire'}, which is not proven constant: a dead reference proves nothing.`;
-    if (liveToo && isOnly(reversedLevels(reading, around), 'supply'))
-      return `${point.name} shows the supply against ground and against a live wire as well: one of the two references was wrong.`;
+    if (millivoltsFromVolts(reading.volts) > 1000) return { kind, how: 'not live', reading };
+    if (!liveReference(reading, point, around)) return { kind, how: 'not proven constant', reading };
+    if (liveToo && isOnly(reversedLevels(reading, around), 'supply')) return { kind, how: 'both ways', reading };
   }
   return null;
 }

@@ -1,7 +1,5 @@
-import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
-import type { Reading } from '../records/reading.ts';
-import type { Conclusion, Trap } from './evidence.ts';
+import type { Conclusion, TrapFacts } from './evidence.ts';
 import type { LevelGroup, Levelled } from './levels-at.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -15,7 +13,4 @@ export type Seen = {
 };
 
 /** Traps as they are found, before they carry the wire's name. */
-export type Found = readonly (readonly [Trap['kind'], string])[];
-
-/** Volts as they stand in a sentence. */
-export const written = (reading: Reading) => `${writeVolts(millivoltsFromVolts(reading.volts))} V`;
+export type Found = readonly TrapFacts[];

@@ -1,8 +1,6 @@
 import type { RoleTest } from './evidence.ts';
-import { where } from './key-words.ts';
 import { isOnly, type LevelGroup, type Levelled } from './levels-at.ts';
 import { isGhost } from './load-comparison.ts';
-import type { Surroundings } from './surroundings.ts';
 
 const awakeKeys = ['accessory', 'on', 'running'] as const;
 
@@ -10,11 +8,7 @@ const awakeKeys = ['accessory', 'on', 'running'] as const;
  * Whether a wire carries a signal: an average between nothing and the supply, or a display that wanders, while the vehicle is awake.
  * A meter shows the mean of a data line or a pulse-width output (common practice, no source).
  */
-export function signalTest(
-  readings: readonly Levelled[],
-  groups: readonly LevelGroup[],
-  around: Surroundings,
-): RoleTest {
+export function signalTest(readings: readonly Levelled[], groups: readonly LevelGroup[]): RoleTest {
   const unloaded = groups.filter((group) => !group.loaded);
   const awake = unloaded.filter((group) => awakeKeys.some((key) => key === group.key));
   const wanders = (group: LevelGroup) => group.counted.some((each) => !each.reading.steady);
@@ -35,7 +29,7 @@ export function signalTest(
   const because = result === 'passes' ? odd : result === 'fails' ? plain : [];
   return {
     role: 'signal',
-    test: `reads an odd fraction of the supply, or wanders, ${where('on', around.words)}`,
+    test: { kind: 'odd or wandering' },
     key: null,
     result,
     because: because.flatMap((group) => group.counted.map((each) => each.reading)),

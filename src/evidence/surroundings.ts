@@ -2,7 +2,6 @@ import type { MeterProfile } from '../records/book.ts';
 import type { Reading, SupplyReading } from '../records/reading.ts';
 import type { KeyPosition } from '../records/wire-role.ts';
 import type { Evidence } from './evidence.ts';
-import type { KeyWords } from './key-words.ts';
 import type { SupplyRange } from './supply-level.ts';
 
 /** Power kept on after key out may last minutes: a reading that is not nothing counts after this wait (common practice, no source). */
@@ -16,7 +15,6 @@ export type Surroundings = {
   readonly rangeAt: (key: KeyPosition) => SupplyRange;
   readonly system: 12 | 24;
   readonly cranks: boolean;
-  readonly words: KeyWords;
   readonly hasIsolator: boolean;
   /** whether another wire of the job is proven constant by its own readings */
   readonly isConstant: (pointName: string) => boolean;

@@ -3,7 +3,6 @@ import type { Reading } from '../records/reading.ts';
 import { keyPositions, type WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
 import { groundTest } from './ground-test.ts';
-import { where } from './key-words.ts';
 import { type LevelGroup, type Levelled, levelGroups, mayBeCutOff } from './levels-at.ts';
 import { lightingTest } from './lighting-test.ts';
 import { holdsUnderLoad } from './load-comparison.ts';
@@ -17,10 +16,10 @@ export function testRoles(point: ProbePoint, readings: readonly Levelled[], arou
   const groups = levelGroups(readings);
   const own: OwnTests = {
     ground: groundTest(point, around),
-    signal: signalTest(readings, groups, around),
+    signal: signalTest(readings, groups),
     lighting: lightingTest(readings),
     load: holdsUnderLoad(point, around),
-    dead: deadSoon(readings, around),
+    dead: deadSoon(readings),
   };
   return roleSignatures.flatMap((signature) => [
     ...positionTests(point, groups, signature, around),
@@ -52,7 +51,7 @@ function positionTests(
       const result = worst(results.map((each) => each.result));
       return {
         role: signature.role,
-        test: `reads ${level === 'supply' ? 'the supply' : 'nothing'} ${where(key, around.words)}`,
+        test: { kind: 'reads', level: level === 'supply' ? 'supply' : 'nothing', key },
         key,
         result,
         because: results
@@ -96,7 +95,7 @@ function ownTests(
   if (role === 'ground') return [ground];
   const noGround: RoleTest = {
     role,
-    test: 'is no ground by the reading against a live wire, or by its drop under load',
+    test: { kind: 'no ground' },
     key: null,
     result: ground.result === 'passes' ? 'fails' : 'not measured',
     because: ground.result === 'passes' ? ground.because : [],
@@ -105,17 +104,17 @@ function ownTests(
   if (role === 'lighting') return [noGround, lighting];
   const needsStarter: readonly RoleTest[] =
     role === 'start' && !around.cranks
-      ? [{ role, test: 'the vehicle has a starter', key: null, result: 'fails', because: [] }]
+      ? [{ role, test: { kind: 'has a starter' }, key: null, result: 'fails', because: [] }]
       : [];
   return [noGround, ...needsStarter, { ...load, role }, ...(role === 'ignition' ? [dead] : [])];
 }
 
 /** Ignition goes dead with the key: a line that stays up a minute or more and falls later is delayed power (DIN 72552 terminal 15 against delayed lines; the minute is common practice, no source). */
-function deadSoon(readings: readonly Levelled[], around: Surroundings): RoleTest {
+function deadSoon(readings: readonly Levelled[]): RoleTest {
   const kept = keptPower(readings);
   return {
     role: 'ignition',
-    test: `goes dead ${where('out', around.words)} without delay`,
+    test: { kind: 'goes dead without delay' },
     key: null,
     result: kept.length > 0 ? 'fails' : 'not measured',
     because: kept,

@@ -3,7 +3,6 @@ import type { Reading } from '../records/reading.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 import { concludeRole, type Elimination } from './conclude-role.ts';
 import type { WantedReading } from './evidence.ts';
-import { endOfDrive, where } from './key-words.ts';
 import { signatureOf } from './role-signatures.ts';
 import { isKeyOut, retainedPowerSeconds, type Surroundings } from './surroundings.ts';
 
@@ -61,13 +60,15 @@ export function wantedReading(point: ProbePoint, now: Elimination, around: Surro
   if (best === undefined) return null;
   const { key, reference, lights } = best.choice;
   return {
+    point: point.name,
     key,
     reference,
     loaded: false,
     lights,
+    isolatorClosed: around.hasIsolator,
     secondsWaited: isKeyOut(key) ? retainedPowerSeconds : 0,
+    remaining: now.remaining,
     expectedRemaining: best.remaining,
-    sentence: sentenceOf(point.name, best.choice, now.remaining, best.remaining, around),
   };
 }
 
@@ -124,24 +125,4 @@ function readingAt(choice: Choice, level: ExpectedLevel, around: Surroundings): 
     isolator: 'closed',
     ...(choice.lights ? { lights: 'on' } : {}),
   };
-}
-
-function sentenceOf(
-  point: string,
-  choice: Choice,
-  remaining: readonly WireRole[],
-  expected: number,
-  around: Surroundings,
-): string {
-  const count =
-    remaining.length === 1
-      ? `(to prove that it is ${remaining[0]})`
-      : `(about ${expected.toFixed(1)} of ${remaining.length} possible roles would remain)`;
-  const position = where(choice.key, around.words);
-  if (choice.reference === 'battery positive')
-    return `Read ${point} ${position} with the black lead on a known constant: a ground shows the supply with a minus sign ${count}.`;
-  const wait = isKeyOut(choice.key)
-    ? `, ${retainedPowerSeconds / 60} minutes after ${endOfDrive(around.words)}${around.hasIsolator ? ', isolator closed' : ''}`
-    : '';
-  return `Read ${point} ${position}${choice.lights ? ' and the lamps switched on' : ''}${wait} ${count}.`;
 }

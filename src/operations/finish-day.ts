@@ -1,11 +1,11 @@
 import type { Problem } from '../problem.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import type { Job } from '../records/job.ts';
-import type { Finding } from '../rules/rule.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { signatureState } from '../storage/signature-state.ts';
+import { type TerminalFinding, terminalFinding } from '../words/terminal-finding.ts';
 import { billGroups } from './bill-groups.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
 import { finishInterrupted } from './finish-interrupted.ts';
@@ -25,7 +25,7 @@ export type FinishedJob = {
   readonly currency: string;
   /** what is still open: findings, signature, bill */
   readonly open: readonly string[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly TerminalFinding[];
 };
 
 export type FinishedDay = { readonly day: CalendarDate; readonly jobs: readonly FinishedJob[] };
@@ -87,7 +87,7 @@ export async function finishDay(book: OpenBook, day: CalendarDate, moment: Momen
         issued === null ? null : issued.invoice.totals.dueMinorUnits + issued.invoice.totals.paidMinorUnits,
       currency: book.book.currency,
       open: stillOpen(examined, issued !== null, refusal),
-      findings: examined.open,
+      findings: examined.open.map((finding) => terminalFinding(finding, examined.job.vehicle)),
     });
   }
   return { finished: { day, jobs }, lacking };

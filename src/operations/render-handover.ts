@@ -24,7 +24,7 @@ export async function renderHandover(book: OpenBook, examined: ExaminedJob) {
     facts,
     findings,
     electrics,
-    rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
+    rulesChecked: rules.map(({ id, source }) => ({ id, source })),
     digest,
     signatureIsVoid: signatureState(job) === 'void',
     imageNames: Object.keys(images),

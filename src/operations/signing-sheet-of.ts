@@ -17,7 +17,7 @@ export function signingSheetOf(examined: ExaminedJob): SigningSheet {
     facts,
     findings,
     electrics,
-    rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
+    rulesChecked: rules.map(({ id, source }) => ({ id, source })),
     digest: record,
   });
   const { words } = view;

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { coveringHandoverView, coveringInvoiceView } from '../documents/covering-view.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
-import type { JobFacts } from '../rules/rule.ts';
+import type { JobFacts } from '../rules/job-facts.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { readTemplates } from '../storage/templates.ts';
 import { writeAtomically } from '../storage/write-atomically.ts';

@@ -84,3 +84,4 @@ export const harness = z.strictObject({
   bendRadiusTimesDiameter: z.number().min(0).max(200).optional(),
   lengthMillimetres: millimetres.optional(),
 });
+export type Harness = z.infer<typeof harness>;

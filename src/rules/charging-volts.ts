@@ -1,5 +1,5 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
-import type { JobFacts } from './rule.ts';
+import type { JobFacts } from './job-facts.ts';
 import { workDone } from './work-done.ts';
 
 /** Millivolts at the battery with the engine running (ready), before and after the work; null where not read. */

@@ -1,21 +1,20 @@
+import type { Finding } from './finding.ts';
 import { rules } from './index.ts';
-import type { Finding, JobFacts } from './rule.ts';
+import type { JobFacts } from './job-facts.ts';
 
 /**
- * What every trade rule has to say of a job, in the order of the rules.
+ * What every trade rule has to say of a job, in the order of the rules, as plain data.
  * @param facts the job and what is known around it
  */
 export function checkJob(facts: JobFacts): readonly Finding[] {
   return rules.flatMap((rule) =>
-    rule.check(facts).map((hit) => ({
+    rule.check(facts).map(({ at, says, figures, severity }) => ({
       rule: rule.id,
-      severity: hit.severity ?? rule.severity,
-      at: hit.at,
-      what: hit.what,
-      why: rule.why,
-      whatToDo: hit.whatToDo,
+      severity: severity ?? rule.severity,
+      at,
+      says,
+      figures,
       source: rule.source,
-      ...(hit.says === undefined ? {} : { says: hit.says, figures: hit.figures }),
     })),
   );
 }

@@ -1,17 +1,38 @@
+import type { DeviceLead } from '../records/connection.ts';
 import type { Job } from '../records/job.ts';
 
+/** A part of a record, by its name. */
+export type RecordPart =
+  | 'payer'
+  | 'customer'
+  | 'visit'
+  | 'vehicle'
+  | 'labour'
+  | 'condition before'
+  | 'condition after'
+  | 'device'
+  | 'supply readings'
+  | 'probe points'
+  | 'connections'
+  | 'placement'
+  | 'harness'
+  | `${DeviceLead} lead`
+  | 'reason of the wasted visit';
+
+type Part = readonly [RecordPart, unknown];
+
 /** The parts of a record that its kind of visit needs and that are still absent. */
-export function missingParts(job: Job): readonly string[] {
+export function missingParts(job: Job): readonly RecordPart[] {
   const { identity, vehicle } = job;
   const named = vehicle.vin ?? vehicle.plate ?? vehicle.unitNumber;
-  const always: readonly [string, unknown][] = [
+  const always: readonly Part[] = [
     ['payer', identity.payer],
     ['customer', identity.customer],
     ['visit', identity.visit],
     ['vehicle', named],
     ['labour', job.labour],
   ];
-  const fitting: readonly [string, unknown][] = [
+  const fitting: readonly Part[] = [
     ['condition before', job.before],
     ['condition after', job.after],
     ['device', job.device],
@@ -21,13 +42,12 @@ export function missingParts(job: Job): readonly string[] {
     ['placement', job.placement],
     ['harness', job.harness],
   ];
-  const leads = (['supply', 'ignition', 'ground'] as const).map((lead): [string, unknown] => [
-    `${lead} lead`,
-    job.connections?.find((made) => made.lead === lead),
-  ]);
-  const wanted =
+  const leads = (['supply', 'ignition', 'ground'] as const).map(
+    (lead): Part => [`${lead} lead`, job.connections?.find((made) => made.lead === lead)],
+  );
+  const wanted: readonly Part[] =
     identity.visit === 'wasted visit'
-      ? [...always, ['reason of the wasted visit', identity.wastedBecause] as const]
+      ? [...always, ['reason of the wasted visit', identity.wastedBecause]]
       : identity.visit === 'new fit' || identity.visit === 'swap'
         ? [...always, ...fitting, ...(job.connections === undefined ? [] : leads)]
         : [...always, ...fitting.slice(0, 2)];

@@ -1,5 +1,5 @@
 import type { Job } from '../records/job.ts';
-import type { Finding } from './rule.ts';
+import type { Finding } from './finding.ts';
 
 /** The installer's written reason for a finding, or null. */
 export function reasonGiven(job: Job, finding: Finding): string | null {

@@ -1,6 +1,6 @@
 import type { DeviceLead } from '../records/connection.ts';
 import type { JobInput } from '../records/job.ts';
-import type { RuleExample } from './rule.ts';
+import type { RuleExample } from './rule-example.ts';
 
 type Change = RuleExample['change'];
 type Made = NonNullable<JobInput['connections']>[number];

@@ -1,5 +1,6 @@
-import type { WantedReading, WireEvidence } from '../evidence/evidence.ts';
+import type { Trap, WantedReading, WireEvidence } from '../evidence/evidence.ts';
 import type { DeviceLead } from '../records/connection.ts';
+import type { Gauge } from '../records/probe-point.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 
 /** How figures and facts are written inside a rule's sentences: in the reader's language, for the vehicle at hand. */
@@ -26,6 +27,16 @@ export type Voice = {
   readonly and: (words: readonly string[]) => string;
   /** "a, b or c" */
   readonly or: (words: readonly string[]) => string;
+  /** "18 AWG", "0.75 mm²" */
+  readonly gauge: (gauge: Gauge) => string;
+  /** a key position by its short name: "on" */
+  readonly key: (key: KeyPosition) => string;
+  /** "13.50 to 14.80 V" from millivolts */
+  readonly voltRange: (least: number, most: number) => string;
+  /** a whole number as it is written in a sentence: "ten" */
+  readonly number: (value: number) => string;
+  /** what a fitter must know about the readings, one sentence */
+  readonly trap: (trap: Trap) => string;
 };
 
 /** What a finding says: what is wrong, with the figures, and what to do. */

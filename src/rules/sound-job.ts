@@ -3,7 +3,7 @@ import { book } from '../records/book.ts';
 import { type Job, type JobInput, job } from '../records/job.ts';
 import { payer } from '../records/payer.ts';
 import { exampleProfile } from './example-profile.ts';
-import type { JobFacts } from './rule.ts';
+import type { JobFacts } from './job-facts.ts';
 
 /** A job in which every rule holds; the examples of the rules are laid over it. Invented, proves nothing. */
 export const soundJob: JobInput = {

@@ -1,7 +1,7 @@
 import type { Book } from '../records/book.ts';
 import type { Placement } from '../records/placement.ts';
 import type { Vehicle } from '../records/vehicle.ts';
-import type { RuleHit } from './rule.ts';
+import type { Hit } from './rule-words.ts';
 
 /** A vehicle of this weight or more is a commercial motor vehicle, kilograms. Source: 49 CFR 390.5 (4536 kg, 10,001 lb; from memory). */
 const commercialKilogramsMin = 4536;
@@ -30,66 +30,71 @@ export function isRegulated(vehicle: Vehicle, book: Book): boolean {
   return vehicle.class !== 'car';
 }
 
+const moveIt = 'Move it up or down until one of the two limits holds, or off the windscreen.';
+
+/** What is wrong with a place on the windscreen. */
+export const windscreenWords = {
+  'not measured in the swept area': (limits: { below: number; above: number }) => ({
+    what: 'The place of the device within the area swept by the wipers is not measured.',
+    whatToDo: `Measure from its lower edge up to the top of the swept area (at most ${limits.below} mm), or from its upper edge down to the bottom (at most ${limits.above} mm).`,
+  }),
+  'too far below the top': (place: { below: number; belowMost: number }) => ({
+    what: `The device reaches ${place.below} mm below the upper edge of the swept area (at most ${place.belowMost} mm).`,
+    whatToDo: moveIt,
+  }),
+  'too far above the bottom': (place: { above: number; aboveMost: number }) => ({
+    what: `The device reaches ${place.above} mm above its lower edge (at most ${place.aboveMost} mm).`,
+    whatToDo: moveIt,
+  }),
+  'too far from both': (place: { below: number; belowMost: number; above: number; aboveMost: number }) => ({
+    what: `The device reaches ${place.below} mm below the upper edge of the swept area (at most ${place.belowMost} mm) and ${place.above} mm above its lower edge (at most ${place.aboveMost} mm).`,
+    whatToDo: moveIt,
+  }),
+  'not measured from the glass': (limits: { below: number }) => ({
+    what: 'The distance of the device from the top of the glass is not measured.',
+    whatToDo: `Measure from its lower edge up to the upper edge of the windscreen: at most ${limits.below} mm.`,
+  }),
+  'too far below the glass top': (place: { below: number; belowMost: number }) => ({
+    what: `The device reaches ${place.below} mm below the upper edge of the windscreen; ${place.belowMost} mm at most.`,
+    whatToDo: 'Move it up, or off the windscreen.',
+  }),
+  'in the swept area': () => ({
+    what: 'The device is within the area swept by the wipers, where no antenna may stand.',
+    whatToDo: 'Move it out of the swept area, and record that it is outside.',
+  }),
+  'swept area not recorded': () => ({
+    what: 'Whether the wipers pass over the device is not recorded.',
+    whatToDo: 'Move it out of the swept area, and record that it is outside.',
+  }),
+};
+
+const at = 'windscreen';
+
+type WindscreenHit = Hit<{ summary: () => string; why: string; says: typeof windscreenWords }>;
+
 /** 49 CFR 393.60(e)(1)(ii): vehicle safety technology within the swept area, near its upper or its lower edge. */
-export function sweptAreaHits(placement: Placement, day: string): readonly RuleHit[] {
-  const topMax = belowSweptTop.findLast((each) => each.from <= day)?.millimetresMax ?? 0;
+export function sweptAreaHits(placement: Placement, day: string): readonly WindscreenHit[] {
+  const belowMost = belowSweptTop.findLast((each) => each.from <= day)?.millimetresMax ?? 0;
+  const aboveMost = aboveSweptBottomMillimetresMax;
   const below = placement.belowSweptTopMillimetres;
   const above = placement.aboveSweptBottomMillimetres;
-  if (below === undefined && above === undefined) {
-    return [
-      {
-        at: 'windscreen',
-        what: 'The place of the device within the area swept by the wipers is not measured.',
-        whatToDo: `Measure from its lower edge up to the top of the swept area (at most ${topMax} mm), or from its upper edge down to the bottom (at most ${aboveSweptBottomMillimetresMax} mm).`,
-      },
-    ];
-  }
-  if (below !== undefined && below <= topMax) return [];
-  if (above !== undefined && above <= aboveSweptBottomMillimetresMax) return [];
-  const measured = [
-    below === undefined ? '' : `${below} mm below the upper edge of the swept area (at most ${topMax} mm)`,
-    above === undefined ? '' : `${above} mm above its lower edge (at most ${aboveSweptBottomMillimetresMax} mm)`,
-  ].filter((text) => text !== '');
-  return [
-    {
-      at: 'windscreen',
-      what: `The device reaches ${measured.join(' and ')}.`,
-      whatToDo: 'Move it up or down until one of the two limits holds, or off the windscreen.',
-    },
-  ];
+  if (below !== undefined && below <= belowMost) return [];
+  if (above !== undefined && above <= aboveMost) return [];
+  if (below !== undefined && above !== undefined)
+    return [{ at, says: 'too far from both', figures: { below, belowMost, above, aboveMost } }];
+  if (below !== undefined) return [{ at, says: 'too far below the top', figures: { below, belowMost } }];
+  if (above !== undefined) return [{ at, says: 'too far above the bottom', figures: { above, aboveMost } }];
+  return [{ at, says: 'not measured in the swept area', figures: { below: belowMost, above: aboveMost } }];
 }
 
 /** 49 CFR 393.60(e)(1)(i): an antenna or the like, near the top of the glass and outside the swept area. */
-export function antennaHits(placement: Placement): readonly RuleHit[] {
+export function antennaHits(placement: Placement): readonly WindscreenHit[] {
   const below = placement.belowGlassTopMillimetres;
-  const hits: RuleHit[] = [];
-  if (below === undefined)
-    hits.push({
-      at: 'windscreen',
-      what: 'The distance of the device from the top of the glass is not measured.',
-      whatToDo: `Measure from its lower edge up to the upper edge of the windscreen: at most ${belowGlassTopMillimetresMax} mm.`,
-    });
-  else if (below > belowGlassTopMillimetresMax)
-    hits.push({
-      at: 'windscreen',
-      what: `The device reaches ${below} mm below the upper edge of the windscreen; ${belowGlassTopMillimetresMax} mm at most.`,
-      whatToDo: 'Move it up, or off the windscreen.',
-    });
+  const belowMost = belowGlassTopMillimetresMax;
+  const hits: WindscreenHit[] = [];
+  if (below === undefined) hits.push({ at, says: 'not measured from the glass', figures: { below: belowMost } });
+  else if (below > belowMost) hits.push({ at, says: 'too far below the glass top', figures: { below, belowMost } });
   if (placement.inSweptArea !== false)
-    hits.push({
-      at: 'windscreen',
-      what:
-        placement.inSweptArea === true
-          ? 'The device is within the area swept by the wipers, where no antenna may stand.'
-          : 'Whether the wipers pass over the device is not recorded.',
-      whatToDo: 'Move it out of the swept area, and record that it is outside.',
-    });
+    hits.push({ at, says: placement.inSweptArea === true ? 'in the swept area' : 'swept area not recorded' });
   return hits;
-}
-
-/** What to look up where no regulation of the United States applies. */
-export function localNote(country: string): string {
-  return country === 'GB'
-    ? 'Look up the local code. Great Britain, MOT inspection manual section 3: in front of the driver (290 mm wide; 350 mm above 3.5 t) at most 10 mm may reach into the swept area, elsewhere in it 40 mm.'
-    : 'Look up the local code, or move the device off the windscreen.';
 }

@@ -66,19 +66,6 @@ export type Sentences = {
     readonly back: string | null;
   }) => string;
   readonly system: (volts: string, drive: string | null) => string;
-  readonly reading: (volts: string, where: string, how: 'plain' | 'against a live wire' | 'loaded') => string;
-  readonly wireIs: (wire: {
-    readonly name: string;
-    readonly colour: Colour | null;
-    readonly role: string;
-    readonly terminal: string | null;
-    readonly readings: readonly string[];
-  }) => string;
-  readonly wireOpen: (wire: {
-    readonly name: string;
-    readonly colour: Colour | null;
-    readonly roles: readonly string[];
-  }) => string;
   readonly verdictStands: (role: string) => string;
   readonly keyOutWait: (minutes: string) => string;
   readonly atCurrent: (drop: string, milliamps: string) => string;
@@ -94,9 +81,9 @@ export type Sentences = {
     readonly standing: string;
     readonly standingValue: (days: string, milliamps: string | null, assumed: boolean) => string;
   };
-  readonly rulesLine: (held: string, count: string) => string;
+  /** the number of rules is not printed: a page made later from the same record says the same */
+  readonly rulesLine: Readonly<Record<'all hold' | 'some found something', string>>;
   readonly rulesSources: (sources: string) => string;
-  readonly finding: (finding: { readonly what: string; readonly summary: string; readonly at: string }) => string;
   readonly signed: (
     answer: 'accepts' | 'accepts with remark' | 'refuses',
     name: string | null,

@@ -2,6 +2,9 @@ import { documentLocale } from '../quantities/document-locale.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
+import type { KeyWords } from './key-words.ts';
+import type { Speech } from './speech.ts';
+import { speechFor } from './speech-for.ts';
 import { type Language, type Words, words } from './words.ts';
 
 /** How figures, dates and money are written in one document. */
@@ -29,6 +32,8 @@ export type Writing = Words & {
   /** a price in minor units with decimals ("72.5" cents as $0.725) */
   readonly unitPrice: (minorUnits: string) => string;
   readonly country: (code: string) => string;
+  /** how facts about a vehicle's wires and findings are said in this document */
+  readonly speech: (vehicle: KeyWords) => Speech;
 };
 
 const minus = (text: string) => text.replace('-', '−');
@@ -70,5 +75,6 @@ export function writingFor(book: Pick<Book, 'locale' | 'units'>, language: Langu
     money: (minorUnits) => minus(writeMoney(minorUnits, currency, locale)),
     unitPrice: (minorUnits) => minus(writePrice(minorUnits, currency, locale)),
     country: (code) => countries.of(code) ?? code,
+    speech: (vehicle) => speechFor(own, vehicle, { mark, minus: '−', gap: '\u00a0', day: date }),
   };
 }

@@ -93,7 +93,7 @@ describe('keyout check for people', () => {
     expect(text).toMatch(/BLOCK \(P2\): P2 falls to 0\.00 V while cranking/);
     expect(text).toMatch(/why: {3}.*\n {4}to do: .*\n {4}rule: {2}ignition-holds-through-crank \[DIN 72552/);
     expect(text).toMatch(/volts and amperes: least at the device 20\.\d\d V, crank \(made for 8\.00 V to 32\.00 V\)/);
-    expect(text).toMatch(/Not ready: \d+ to mend/);
+    expect(text).toMatch(/Not ready: \d+ to correct/);
   });
 
   test('prints the reason given in place of what to do, and says that nothing stops the handover', async () => {

@@ -58,12 +58,11 @@ describe('the guide to templates', () => {
       {
         imageNames: ['a.jpg'],
         findings: ['block', 'reason', 'advise'].map((severity) => ({
-          rule: 'x',
+          rule: 'splice-is-tied',
           severity: severity as 'block',
           at: '',
-          what: 'w',
-          why: 'y',
-          whatToDo: 'd',
+          says: 'not tied',
+          figures: { lead: 'supply' },
           source: 's',
         })),
       },

@@ -3,7 +3,7 @@ import { workOutElectrics } from '../../src/electrics/work-out-electrics.ts';
 import type { JobInput } from '../../src/records/job.ts';
 import { checkJob } from '../../src/rules/check-job.ts';
 import { rules } from '../../src/rules/index.ts';
-import type { JobFacts } from '../../src/rules/rule.ts';
+import type { JobFacts } from '../../src/rules/job-facts.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
 
 /** The handover view of a change laid over the sound job, with all that follows from the record. */
@@ -17,7 +17,7 @@ export function viewOf(
     facts,
     findings: checkJob(facts),
     electrics: workOutElectrics(facts.job, facts.profile, facts.book),
-    rulesChecked: rules.map(({ id, summary, source }) => ({ id, summary, source })),
+    rulesChecked: rules.map(({ id, source }) => ({ id, source })),
     digest: 'ab'.repeat(32),
     ...changedInput,
   });

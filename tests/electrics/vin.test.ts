@@ -88,7 +88,7 @@ describe('what no VIN holds', () => {
   test.each(['I', 'O', 'Q', '-', ' '])('the sign "%s" is named with its position', (sign) => {
     for (const position of [1, 9, 17]) {
       const vin = `${'1G4AH59H45G118341'.slice(0, position - 1)}${sign}${'1G4AH59H45G118341'.slice(position)}`;
-      expect(vinFault(vin)).toEqual({ kind: 'sign', sign, position });
+      expect(vinFault(vin)).toEqual({ kind: 'character', character: sign, position });
     }
   });
 

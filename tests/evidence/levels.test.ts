@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { endOfDrive, keyWordsOf, where, writeWait } from '../../src/evidence/key-words.ts';
 import { agreedLevels } from '../../src/evidence/levels-at.ts';
 import { meterUncertaintyMillivolts } from '../../src/evidence/meter-uncertainty.ts';
 import {
@@ -14,6 +13,7 @@ import {
 import { type JobInput, job } from '../../src/records/job.ts';
 import { type SupplyReading, supplyReading } from '../../src/records/reading.ts';
 import { type KeyPosition, keyPositions } from '../../src/records/wire-role.ts';
+import { terminalSpeech } from '../../src/words/terminal-speech.ts';
 
 const meter = (accuracyPercent: number, accuracyDigits: number, ranges: readonly (readonly [number, number])[]) => ({
   id: 'm',
@@ -296,20 +296,20 @@ describe('what several readings of one thing show', () => {
 describe('words for key positions', () => {
   test('by key, by button, and without an engine', () => {
     const words = (vehicle: JobInput['vehicle']) => {
-      const of = keyWordsOf(jobOf({ vehicle }));
-      return [...keyPositions.map((key) => where(key, of)), endOfDrive(of)];
+      const speech = terminalSpeech(jobOf({ vehicle }).vehicle);
+      return [...keyPositions.map(speech.where), speech.endOfDrive];
     };
     const byKey = ['with the key out', 'with the key off', 'in accessory', 'with the key on', 'while cranking'];
     expect(words({})).toEqual([...byKey, 'with the engine running', 'key out']);
     expect(words({ start: 'key', drive: 'combustion' })).toEqual([...byKey, 'with the engine running', 'key out']);
-    expect(words({ drive: 'electric' })).toEqual([...byKey, 'in ready', 'key out']);
+    expect(words({ drive: 'electric' })).toEqual([...byKey, 'with the vehicle ready', 'key out']);
     expect(words({ start: 'button', drive: 'hybrid' })).toEqual([
       'with the vehicle asleep',
       'with the vehicle switched off',
       'in accessory',
       'with the ignition on',
       'while cranking',
-      'in ready',
+      'with the vehicle ready',
       'locking the vehicle',
     ]);
   });
@@ -323,6 +323,6 @@ describe('words for key positions', () => {
     [0, '0 s'],
     [60, '60 s'],
   ])('%s seconds are written %s', (seconds, expected) => {
-    expect(writeWait(seconds)).toBe(expected);
+    expect(terminalSpeech({}).wait(seconds)).toBe(expected);
   });
 });

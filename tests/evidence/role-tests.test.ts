@@ -3,6 +3,8 @@ import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { meterProfile } from '../../src/records/book.ts';
 import { job } from '../../src/records/job.ts';
 import type { Reading } from '../../src/records/reading.ts';
+import { sayTest } from '../../src/words/say-test.ts';
+import { terminalSpeech } from '../../src/words/terminal-speech.ts';
 import { jobOfLine, readMatrix } from './read-matrix.ts';
 
 /** Lines that between them draw every test of every role, with each of its results. */
@@ -28,12 +30,14 @@ test('the tests of every role, with their results and the readings that decided 
   const said = chosen.flatMap((start) => {
     const line = lines.find((each) => each.text.startsWith(start));
     if (line === undefined) throw new Error(`no line begins with "${start}"`);
-    const tests = identifyWires(jobOfLine(line), []).wires[0]?.tests ?? [];
+    const job = jobOfLine(line);
+    const speech = terminalSpeech(job.vehicle);
+    const tests = identifyWires(job, []).wires[0]?.tests ?? [];
     return [
       line.text,
       ...tests.map(
         (each) =>
-          `    ${each.role.padEnd(10)}${each.result.padEnd(13)}${each.key ?? '-'}: ${each.test}${each.because.length === 0 ? '' : ` [${each.because.map(written).join(', ')}]`}`,
+          `    ${each.role.padEnd(10)}${each.result.padEnd(13)}${each.key ?? '-'}: ${sayTest(each.test, speech)}${each.because.length === 0 ? '' : ` [${each.because.map(written).join(', ')}]`}`,
       ),
       '',
     ];

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { WireEvidence } from '../../src/evidence/evidence.ts';
 import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
+import { vehicle as vehicleShape } from '../../src/records/vehicle.ts';
+import { terminalSpeech } from '../../src/words/terminal-speech.ts';
 
 type Point = NonNullable<JobInput['probePoints']>[number];
 type Vehicle = NonNullable<JobInput['vehicle']>;
@@ -26,8 +28,10 @@ function wires(points: readonly Point[], vehicle: Vehicle = {}, read = supply): 
     [],
   ).wires;
 }
-const sentence = (readings: Point['readings'], vehicle: Vehicle = {}, point: Partial<Point> = {}) =>
-  wires([{ name: 'P1', ...point, readings }], vehicle)[0]?.sentence;
+const sentence = (readings: Point['readings'], vehicle: Vehicle = {}, point: Partial<Point> = {}) => {
+  const wire = wires([{ name: 'P1', ...point, readings }], vehicle)[0];
+  return wire === undefined ? undefined : terminalSpeech(vehicleShape.parse(vehicle)).wire(wire);
+};
 
 describe('a conclusion is one sentence with its readings', () => {
   test.each<[string, Point['readings'], Vehicle, Partial<Point>, string]>([
@@ -39,7 +43,7 @@ describe('a conclusion is one sentence with its readings', () => {
       ],
       {},
       { colour: 'red', stripe: 'white' },
-      'Red with white (P1) is constant (terminal 30): battery volts with the key out (12.57 V after 12 min) and with the key on (12.40 V).',
+      'Red with white stripe (P1) is constant (terminal 30): battery volts with the key out (12.57 V after 12 min) and with the key on (12.40 V).',
     ],
     [
       'an ignition feed, loaded afterwards',
@@ -65,7 +69,7 @@ describe('a conclusion is one sentence with its readings', () => {
       ],
       { drive: 'hybrid', start: 'button' },
       { colour: 'grey' },
-      'Grey (P1) is ignition (terminal 15): dead with the vehicle asleep (0.00 V after 10 min) and in accessory (0.00 V); battery volts with the ignition on (12.38 V) and in ready (14.06 V).',
+      'Grey (P1) is ignition (terminal 15): dead with the vehicle asleep (0.00 V after 10 min) and in accessory (0.00 V); battery volts with the ignition on (12.38 V) and with the vehicle ready (14.06 V).',
     ],
     [
       'a ground',
@@ -99,7 +103,7 @@ describe('a conclusion is one sentence with its readings', () => {
       [{ key: 'on', volts: 2.5 }],
       {},
       {},
-      'The wire (P1) is signal: neither battery volts nor nothing with the key on (2.50 V); never splice it.',
+      'The wire (P1) is a signal: neither battery volts nor nothing with the key on (2.50 V); never splice it.',
     ],
     [
       'one role left, not yet proven',
@@ -143,7 +147,7 @@ describe('a conclusion is one sentence with its readings', () => {
       ],
       {},
       {},
-      'The wire (P1) is not proven yet; so far it reads like signal.',
+      'The wire (P1) is not proven yet; so far it reads like a signal.',
     ],
     [
       'none of the roles',
@@ -164,7 +168,8 @@ describe('a conclusion is one sentence with its readings', () => {
 describe('the advice says what to do in the words of the vehicle', () => {
   const advice = (readings: Point['readings'], vehicle: Vehicle = {}, point: Partial<Point> = {}) => {
     const conclusion = wires([{ name: 'P1', ...point, readings }], vehicle)[0]?.conclusion;
-    return conclusion?.kind === 'open' ? (conclusion.wants?.sentence ?? null) : 'concluded';
+    if (conclusion?.kind !== 'open') return 'concluded';
+    return conclusion.wants === null ? null : terminalSpeech(vehicleShape.parse(vehicle)).wanted(conclusion.wants);
   };
   const on = [{ key: 'on' as const, volts: 12.4 }];
   const switched = [{ key: 'accessory' as const, volts: 12.4 }, ...on];

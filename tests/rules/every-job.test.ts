@@ -5,6 +5,7 @@ import { checkJob } from '../../src/rules/check-job.ts';
 import { rules } from '../../src/rules/index.ts';
 import { openFindings } from '../../src/rules/open-findings.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+import { terminalFinding } from '../../src/words/terminal-finding.ts';
 
 const sections = Object.keys(soundJob).filter((key) => !['schema', 'id', 'day'].includes(key));
 const drop = (job: JobInput, keys: readonly string[]): JobInput =>
@@ -27,8 +28,9 @@ describe('any job', () => {
         const findings = checkJob(facts);
         expect(checkJob(soundFacts(input, named ? {} : { profile: null }))).toEqual(findings);
         for (const finding of findings) {
-          expect(finding.what).not.toMatch(/undefined|NaN|\[object/);
-          expect(finding.whatToDo.length).toBeGreaterThan(3);
+          const { what, whatToDo } = terminalFinding(finding, facts.job.vehicle);
+          expect(what).not.toMatch(/undefined|NaN|\[object/);
+          expect(whatToDo.length).toBeGreaterThan(3);
           expect(rules.map((rule) => rule.id)).toContain(finding.rule);
         }
       }),

@@ -2,9 +2,9 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { job } from '../../src/records/job.ts';
+import type { Finding, Severity } from '../../src/rules/finding.ts';
 import { rules } from '../../src/rules/index.ts';
 import { openFindings } from '../../src/rules/open-findings.ts';
-import type { Finding, Severity } from '../../src/rules/rule.ts';
 
 const handRules = rules.filter((rule) => ['workmanship', 'placement', 'close-up'].includes(rule.group));
 
@@ -12,9 +12,8 @@ const finding = (severity: Severity, at: string): Finding => ({
   rule: 'splice-is-tied',
   severity,
   at,
-  what: 'w',
-  why: 'y',
-  whatToDo: 'd',
+  says: 'not tied',
+  figures: { lead: 'supply' },
   source: 's',
 });
 const jobWith = (answers: readonly { rule: string; at?: string; reason: string }[]) =>

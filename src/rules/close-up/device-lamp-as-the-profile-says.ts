@@ -1,38 +1,38 @@
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
 const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
 
+const words = {
+  summary: () => 'The lamp of the device shows what its profile says when all is well.',
+  why: 'A lit lamp is the first proof of the whole circuit.',
+  says: {
+    'not recorded': (lamp: { well: string }) => ({
+      what: `What the lamp showed is not recorded; it should show "${lamp.well}".`,
+      whatToDo: 'Look at the lamp with the key on and record it.',
+    }),
+    'shows something else': (lamp: { seen: string; well: string }) => ({
+      what: `The lamp showed "${lamp.seen}"; it should show "${lamp.well}".`,
+      whatToDo: 'Check supply, ignition and ground at the device, then reception, before closing up.',
+    }),
+  },
+};
+
 /** The lamp of the device shows what its profile says when all is well. */
-export const deviceLampAsTheProfileSays: Rule = {
+export const deviceLampAsTheProfileSays = defineRule({
   id: 'device-lamp-as-the-profile-says',
   group: 'close-up',
   severity: 'reason',
-  summary: 'The lamp of the device shows what its profile says when all is well.',
-  why: 'A lit lamp is the first proof of the whole circuit.',
   source: "the device's own profile; common practice, no source",
+  words,
   check: ({ job, profile }) => {
     const { device } = workDone(job);
     const well = profile?.lampWhenWell;
     if (device === undefined || well === undefined || job.identity.visit === 'removal') return [];
-    if (device.lampSeen === undefined) {
-      return [
-        {
-          at: 'device',
-          what: `What the lamp showed is not recorded; it should show "${well}".`,
-          whatToDo: 'Look at the lamp with the key on and record it.',
-        },
-      ];
-    }
-    if (plain(device.lampSeen) === plain(well)) return [];
-    return [
-      {
-        at: 'device',
-        what: `The lamp showed "${device.lampSeen}"; it should show "${well}".`,
-        whatToDo: 'Check supply, ignition and ground at the device, then reception, before closing up.',
-      },
-    ];
+    const seen = device.lampSeen;
+    if (seen === undefined) return [{ at: 'device', says: 'not recorded', figures: { well } }];
+    return plain(seen) === plain(well) ? [] : [{ at: 'device', says: 'shows something else', figures: { seen, well } }];
   },
   examples: [
     {
@@ -68,4 +68,4 @@ export const deviceLampAsTheProfileSays: Rule = {
       facts: { profile: { ...exampleProfile, lampWhenWell: 'green, steady' } },
     },
   ],
-};
+});

@@ -1,22 +1,28 @@
-import type { Rule } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'Trim fasteners are tightened by hand or by torque, not by power tool.',
+  why: 'A power tool strips the plastic; the screw then holds nothing.',
+  says: {
+    'by power tool': (panel: { name: string; fastener: string }) => ({
+      what: `The ${panel.fastener} of the ${panel.name} was tightened by power tool.`,
+      whatToDo: 'Check that each still bites; tighten trim by hand, snug only.',
+    }),
+  },
+};
+
 /** Trim fasteners are tightened by hand or by torque, not by power tool. */
-export const plasticsNotOverTightened: Rule = {
+export const plasticsNotOverTightened = defineRule({
   id: 'plastics-not-over-tightened',
   group: 'close-up',
   severity: 'advise',
-  summary: 'Trim fasteners are tightened by hand or by torque, not by power tool.',
-  why: 'A power tool strips the plastic; the screw then holds nothing.',
   source: 'common practice, no source (no universal torque for plastics is published)',
+  words,
   check: ({ job }) =>
     (workDone(job).panels ?? [])
       .filter((panel) => panel.tightened === 'by power tool')
-      .map((panel) => ({
-        at: panel.name,
-        what: `The ${panel.fastener} of the ${panel.name} was tightened by power tool.`,
-        whatToDo: 'Check that each still bites; tighten trim by hand, snug only.',
-      })),
+      .map(({ name, fastener }) => ({ at: name, says: 'by power tool', figures: { name, fastener } })),
   examples: [
     {
       name: 'hand-snug',
@@ -42,4 +48,4 @@ export const plasticsNotOverTightened: Rule = {
       ],
     },
   ],
-};
+});

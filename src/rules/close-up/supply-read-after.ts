@@ -1,14 +1,24 @@
-import type { Rule } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'The supply is read again after the work.',
+  why: 'Only a reading after the work shows that it left the vehicle as it was.',
+  says: {
+    'not read': () => ({
+      what: 'No supply reading was taken after the work.',
+      whatToDo: 'Read the battery or the supply wire with the engine running (ready), and record it.',
+    }),
+  },
+};
+
 /** The supply is read again after the work. */
-export const supplyReadAfter: Rule = {
+export const supplyReadAfter = defineRule({
   id: 'supply-read-after',
   group: 'close-up',
   severity: 'reason',
-  summary: 'The supply is read again after the work.',
-  why: 'Only a reading after the work shows that it left the vehicle as it was.',
   source: 'common practice, no source',
+  words,
   check: ({ job }) => {
     const { connections, supply, after } = workDone(job);
     if (connections === undefined || connections.length === 0 || job.identity.visit === 'removal') return [];
@@ -17,13 +27,7 @@ export const supplyReadAfter: Rule = {
     const points = new Set(connections.filter((made) => made.lead === 'supply').map((made) => made.point));
     const read = (job.probePoints ?? []).filter((point) => points.has(point.name));
     if (read.some((point) => point.readings.some((reading) => reading.taken === 'after'))) return [];
-    return [
-      {
-        at: 'supply',
-        what: 'No supply reading was taken after the work.',
-        whatToDo: 'Read the battery or the supply wire with the engine running (ready), and record it.',
-      },
-    ];
+    return [{ at: 'supply', says: 'not read' }];
   },
   examples: [
     {
@@ -44,4 +48,4 @@ export const supplyReadAfter: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,31 +1,35 @@
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
 /** Used where the profile names no distance (common practice, no source). */
-const heatMillimetresMin = 100;
+export const heatMillimetresMin = 100;
+
+const words = {
+  summary: () =>
+    `The device keeps its distance from heater ducts, exhaust and other hot parts (${heatMillimetresMin} mm, or what its profile says).`,
+  why: 'Beside a duct or a pipe it is hotter than the place as a whole, and adhesive and ties let go.',
+  says: {
+    'too near': (heat: { distance: number; least: number }) => ({
+      what: `The device sits ${heat.distance} mm from a hot part; ${heat.least} mm at least.`,
+      whatToDo: 'Move it away, or put a shield between and write what it is.',
+    }),
+  },
+};
 
 /** The device keeps its distance from heater ducts, exhaust and other hot parts. */
-export const awayFromHeatSources: Rule = {
+export const awayFromHeatSources = defineRule({
   id: 'away-from-heat-sources',
   group: 'placement',
   severity: 'reason',
-  summary:
-    'The device keeps its distance from heater ducts, exhaust and other hot parts (100 mm, or what its profile says).',
-  why: 'Beside a duct or a pipe it is hotter than the place as a whole, and adhesive and ties let go.',
   source: "the device's own profile; 100 mm: common practice, no source",
+  words,
   check: ({ job, profile }) => {
     const distance = workDone(job).placement?.heatMillimetres;
     const least = profile?.heatMillimetresMin ?? heatMillimetresMin;
     if (distance === undefined || distance >= least) return [];
-    return [
-      {
-        at: 'device',
-        what: `The device sits ${distance} mm from a hot part; ${least} mm at least.`,
-        whatToDo: 'Move it away, or put a shield between and write what it is.',
-      },
-    ];
+    return [{ at: 'device', says: 'too near', figures: { distance, least } }];
   },
   examples: [
     { name: '100 mm', change: withPlacement({ heatMillimetres: 100 }), finds: [] },
@@ -55,4 +59,4 @@ export const awayFromHeatSources: Rule = {
       ],
     },
   ],
-};
+});

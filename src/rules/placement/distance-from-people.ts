@@ -1,38 +1,40 @@
+import { defineRule } from '../define-rule.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
+/** 47 CFR 2.1091(b): 20 cm. */
+export const personMillimetresUsual = 200;
+
+const words = {
+  summary: () =>
+    `A transmitting device is at least ${personMillimetresUsual} mm from people, or as far as its profile says.`,
+  why: 'Its radio approval rests on that distance.',
+  says: {
+    'not recorded': (people: { least: number }) => ({
+      what: `The distance of the device from people is not recorded; ${people.least} mm or more is wanted.`,
+      whatToDo: 'Measure to the nearest place where a person sits or stands.',
+    }),
+    'too near': (people: { distance: number; least: number }) => ({
+      what: `The device is ${people.distance} mm from people; ${people.least} mm or more is wanted.`,
+      whatToDo: `Move it to at least ${people.least} mm from any seat.`,
+    }),
+  },
+};
+
 /** A transmitting device is at least 200 mm from people, or as far as its profile says. */
-export const distanceFromPeople: Rule = {
+export const distanceFromPeople = defineRule({
   id: 'distance-from-people',
   group: 'placement',
   severity: 'reason',
-  summary: 'A transmitting device is at least 200 mm from people, or as far as its profile says.',
-  why: 'Its radio approval rests on that distance.',
   source: '47 CFR 2.1091(b) (20 cm, mobile devices)',
+  words,
   check: ({ job, profile }) => {
     const { placement } = workDone(job);
     if (placement === undefined || profile === null || !profile.transmits) return [];
-    const far = placement.personMillimetres;
+    const distance = placement.personMillimetres;
     const least = profile.personMillimetresMin;
-    if (far === undefined) {
-      return [
-        {
-          at: 'device',
-          what: `The distance of the device from people is not recorded; ${least} mm or more is wanted.`,
-          whatToDo: 'Measure to the nearest place where a person sits or stands.',
-          severity: 'advise',
-        },
-      ];
-    }
-    if (far >= least) return [];
-    return [
-      {
-        at: 'device',
-        what: `The device is ${far} mm from people; ${least} mm or more is wanted.`,
-        whatToDo: `Move it to at least ${least} mm from any seat.`,
-      },
-    ];
+    if (distance === undefined) return [{ at: 'device', says: 'not recorded', figures: { least }, severity: 'advise' }];
+    return distance >= least ? [] : [{ at: 'device', says: 'too near', figures: { distance, least } }];
   },
   examples: [
     { name: 'a metre away', change: withPlacement({ personMillimetres: 1000 }), finds: [] },
@@ -49,4 +51,4 @@ export const distanceFromPeople: Rule = {
       ],
     },
   ],
-};
+});

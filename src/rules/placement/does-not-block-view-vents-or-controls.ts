@@ -1,21 +1,42 @@
+import type { Placement } from '../../records/placement.ts';
+import { defineRule } from '../define-rule.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
+type Blocked = Placement['blocks'][number];
+
+const nouns: Readonly<Record<Blocked, string>> = {
+  vent: 'a vent',
+  view: 'the view',
+  control: 'a control',
+  'seat travel': 'the seat travel',
+  hatch: 'a hatch',
+};
+
+const words = {
+  summary: () => 'The device blocks no view, vent, control, seat travel or hatch.',
+  why: 'What is blocked is missed by the next driver, and in a bad moment.',
+  says: {
+    blocks: (device: { blocked: Blocked }) => ({
+      what: `The device blocks ${nouns[device.blocked]}.`,
+      whatToDo: 'Move it until nothing is blocked.',
+    }),
+  },
+};
+
 /** The device blocks no view, vent, control, seat travel or hatch. */
-export const doesNotBlockViewVentsOrControls: Rule = {
+export const doesNotBlockViewVentsOrControls = defineRule({
   id: 'does-not-block-view-vents-or-controls',
   group: 'placement',
   severity: 'reason',
-  summary: 'The device blocks no view, vent, control, seat travel or hatch.',
-  why: 'What is blocked is missed by the next driver, and in a bad moment.',
   source: 'common practice, no source; view of the road: 49 CFR 393.60(e)',
+  words,
   check: ({ job }) =>
     (workDone(job).placement?.blocks ?? []).map((blocked) => ({
       at: blocked,
-      what: `The device blocks a ${blocked}.`.replace('a seat travel', 'the seat travel').replace('a view', 'the view'),
-      whatToDo: 'Move it until nothing is blocked.',
-      ...(blocked === 'vent' ? { severity: 'advise' as const } : {}),
+      says: 'blocks',
+      figures: { blocked },
+      ...(blocked === 'vent' ? { severity: 'advise' } : {}),
     })),
   examples: [
     { name: 'blocks nothing', change: withPlacement({ blocks: [] }), finds: [] },
@@ -38,4 +59,4 @@ export const doesNotBlockViewVentsOrControls: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,34 +1,41 @@
 import type { Zone } from '../../records/placement.ts';
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
 /** Zones that rain, spray or washing reaches whatever was answered (common practice, no source). */
-const wetZones: readonly Zone[] = ['engine bay', 'battery box', 'chassis', 'roof'];
+const wetZones = ['engine bay', 'battery box', 'chassis', 'roof'] as const satisfies readonly Zone[];
+type WetZone = (typeof wetZones)[number];
+
+const words = {
+  summary: () => 'The device sits dry, or is sealed against water.',
+  why: 'Water in an unsealed device is the end of it, sometimes months later.',
+  says: {
+    'zone is wet': (place: { zone: WetZone }) => ({
+      what: `Water reaches the ${place.zone}, and the device is not sealed against it.`,
+      whatToDo: 'Move it to a dry place, or fit a device that is sealed.',
+    }),
+    'place is wet': () => ({
+      what: 'The place is wet and the device is not sealed against water.',
+      whatToDo: 'Move it to a dry place, or fit a device that is sealed.',
+    }),
+  },
+};
 
 /** The device sits dry, or is sealed against water. */
-export const dryOrSealed: Rule = {
+export const dryOrSealed = defineRule({
   id: 'dry-or-sealed',
   group: 'placement',
   severity: 'reason',
-  summary: 'The device sits dry, or is sealed against water.',
-  why: 'Water in an unsealed device is the end of it, sometimes months later.',
   source: "the device's own profile; common practice, no source",
+  words,
   check: ({ job, profile }) => {
     const { placement } = workDone(job);
     if (placement === undefined || profile === null || profile.sealedAgainstWater) return [];
-    const outside = wetZones.includes(placement.zone);
-    if (!placement.wet && !outside) return [];
-    return [
-      {
-        at: 'device',
-        what: outside
-          ? `Water reaches the ${placement.zone}, and the device is not sealed against it.`
-          : 'The place is wet and the device is not sealed against water.',
-        whatToDo: 'Move it to a dry place, or fit a device that is sealed.',
-      },
-    ];
+    const zone = wetZones.find((each) => each === placement.zone);
+    if (zone !== undefined) return [{ at: 'device', says: 'zone is wet', figures: { zone } }];
+    return placement.wet ? [{ at: 'device', says: 'place is wet' }] : [];
   },
   examples: [
     { name: 'dry place', change: withPlacement({ wet: false }), finds: [], facts: { profile: exampleProfile } },
@@ -65,4 +72,4 @@ export const dryOrSealed: Rule = {
       facts: { profile: exampleProfile },
     },
   ],
-};
+});

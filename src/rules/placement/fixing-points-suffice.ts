@@ -1,33 +1,31 @@
+import { defineRule } from '../define-rule.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'The device is held at two points or more, or as its profile says.',
+  why: 'Held at one point a device turns and works loose.',
+  says: {
+    'too few': (points: { points: number; least: number }) => ({
+      what: `The device is held at ${points.points === 1 ? '1 point' : `${points.points} points`}; ${points.least} or more are wanted.`,
+      whatToDo: 'Add fixing points.',
+    }),
+  },
+};
+
 /** The device is held at two points or more, or as its profile says. */
-export const fixingPointsSuffice: Rule = {
+export const fixingPointsSuffice = defineRule({
   id: 'fixing-points-suffice',
   group: 'placement',
   severity: 'reason',
-  summary: 'The device is held at two points or more, or as its profile says.',
-  why: 'Held at one point a device turns and works loose.',
   source: "the device's own profile; two points: common practice, no source",
+  words,
   check: ({ job, profile }) => {
     const { placement } = workDone(job);
-    if (
-      placement === undefined ||
-      !(
-        placement.fixingPoints !== undefined &&
-        placement.fixingPoints < (profile?.fixingPointsMin ?? 2) &&
-        placement.fixing !== 'loose'
-      )
-    )
-      return [];
-    return [
-      {
-        at: 'device',
-        what: `The device is held at ${placement.fixingPoints === 1 ? '1 point' : `${placement.fixingPoints} points`}; ${profile?.fixingPointsMin ?? 2} or more are wanted.`,
-        whatToDo: 'Add fixing points.',
-      },
-    ];
+    const points = placement?.fixingPoints;
+    const least = profile?.fixingPointsMin ?? 2;
+    if (points === undefined || points >= least || placement?.fixing === 'loose') return [];
+    return [{ at: 'device', says: 'too few', figures: { points, least } }];
   },
   examples: [
     { name: 'four points', change: withPlacement({ fixing: 'cable ties', fixingPoints: 4 }), finds: [] },
@@ -44,4 +42,4 @@ export const fixingPointsSuffice: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,26 +1,27 @@
+import { defineRule } from '../define-rule.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'The device is not within reach of a casual hand.',
+  why: 'What a hand finds, a hand unplugs.',
+  says: {
+    'within reach': () => ({
+      what: 'The device can be reached by hand without a tool.',
+      whatToDo: 'Move it behind a panel, or tell the customer.',
+    }),
+  },
+};
+
 /** The device is not within reach of a casual hand. */
-export const notWithinCasualReach: Rule = {
+export const notWithinCasualReach = defineRule({
   id: 'not-within-casual-reach',
   group: 'placement',
   severity: 'advise',
-  summary: 'The device is not within reach of a casual hand.',
-  why: 'What a hand finds, a hand unplugs.',
   source: 'common practice, no source',
-  check: ({ job }) => {
-    const { placement } = workDone(job);
-    if (placement === undefined || !(placement.reachableByHand === true)) return [];
-    return [
-      {
-        at: 'device',
-        what: 'The device can be reached by hand without a tool.',
-        whatToDo: 'Move it behind a panel, or tell the customer.',
-      },
-    ];
-  },
+  words,
+  check: ({ job }) =>
+    workDone(job).placement?.reachableByHand === true ? [{ at: 'device', says: 'within reach' }] : [],
   examples: [
     { name: 'behind a panel', change: withPlacement({ reachableByHand: false }), finds: [] },
     {
@@ -36,4 +37,4 @@ export const notWithinCasualReach: Rule = {
       ],
     },
   ],
-};
+});

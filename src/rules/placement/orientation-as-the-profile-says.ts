@@ -1,27 +1,34 @@
+import type { Placement } from '../../records/placement.ts';
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
+type Orientation = NonNullable<Placement['orientation']>;
+
+const words = {
+  summary: () => 'The device lies as its profile says.',
+  why: 'The antenna looks out of one face, and motion sensors are set for one position.',
+  says: {
+    'lies otherwise': (device: { lies: Orientation; wanted: Orientation }) => ({
+      what: `The device lies ${device.lies === 'any' ? 'in no certain position' : device.lies}; its profile asks for ${device.wanted}.`,
+      whatToDo: `Turn it ${device.wanted}.`,
+    }),
+  },
+};
+
 /** The device lies as its profile says. */
-export const orientationAsTheProfileSays: Rule = {
+export const orientationAsTheProfileSays = defineRule({
   id: 'orientation-as-the-profile-says',
   group: 'placement',
   severity: 'reason',
-  summary: 'The device lies as its profile says.',
-  why: 'The antenna looks out of one face, and motion sensors are set for one position.',
   source: "the device's own profile",
+  words,
   check: ({ job, profile }) => {
-    const { placement } = workDone(job);
-    if (placement?.orientation === undefined || profile === null || profile.orientation === 'any') return [];
-    if (placement.orientation === profile.orientation) return [];
-    return [
-      {
-        at: 'device',
-        what: `The device lies ${placement.orientation === 'any' ? 'in no certain position' : placement.orientation}; its profile asks for ${profile.orientation}.`,
-        whatToDo: `Turn it ${profile.orientation}.`,
-      },
-    ];
+    const lies = workDone(job).placement?.orientation;
+    const wanted = profile?.orientation ?? 'any';
+    if (lies === undefined || wanted === 'any' || lies === wanted) return [];
+    return [{ at: 'device', says: 'lies otherwise', figures: { lies, wanted } }];
   },
   examples: [
     {
@@ -44,4 +51,4 @@ export const orientationAsTheProfileSays: Rule = {
       facts: { profile: { ...exampleProfile, orientation: 'label up' } },
     },
   ],
-};
+});

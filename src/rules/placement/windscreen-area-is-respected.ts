@@ -1,7 +1,8 @@
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withPlacement } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
-import { antennaHits, isRegulated, localNote, sweptAreaHits } from '../windscreen-limits.ts';
+import type { Voice } from '../rule-words.ts';
+import { antennaHits, isRegulated, sweptAreaHits, windscreenWords } from '../windscreen-limits.ts';
 import { workDone } from '../work-done.ts';
 
 const onGlass = (fields: Parameters<typeof withPlacement>[0]) =>
@@ -13,37 +14,57 @@ const onGlass = (fields: Parameters<typeof withPlacement>[0]) =>
     ...fields,
   });
 
+const localCode = 'The device is on the windscreen; what may stand there is for the local code to say.';
+
+/** MOT inspection manual section 3: the zone in front of the driver, and what may reach into the swept area. */
+const britishZone = { wide: 290, wideAboveLimit: 350, tonnes: 3.5, most: 10, mostElsewhere: 40 };
+
+const words = {
+  summary: () => 'On a windscreen the device stays within the permitted area and out of the sight lines.',
+  why: 'A device lower down hides road, signs and signals, and the carrier is cited for it.',
+  says: {
+    'in the sight line': () => ({
+      what: "The device is in the driver's sight line to road, signs or signals.",
+      whatToDo: 'Move it out of the sight line.',
+    }),
+    'local code': () => ({
+      what: localCode,
+      whatToDo: 'Look up the local code, or move the device off the windscreen.',
+    }),
+    // Great Britain, MOT inspection manual section 3
+    'local code of Great Britain': (
+      zone: {
+        wide: number;
+        wideAboveLimit: number;
+        tonnes: number;
+        most: number;
+        mostElsewhere: number;
+      },
+      voice: Voice,
+    ) => ({
+      what: localCode,
+      whatToDo: `Look up the local code. Great Britain, MOT inspection manual section 3: in front of the driver (${zone.wide} mm wide; ${zone.wideAboveLimit} mm above ${voice.decimal(zone.tonnes)} t) at most ${zone.most} mm may reach into the swept area, elsewhere in it ${zone.mostElsewhere} mm.`,
+    }),
+    ...windscreenWords,
+  },
+};
+
 /** On a windscreen the device stays within the permitted area and out of the sight lines. */
-export const windscreenAreaIsRespected: Rule = {
+export const windscreenAreaIsRespected = defineRule({
   id: 'windscreen-area-is-respected',
   group: 'placement',
   severity: 'reason',
-  summary: 'On a windscreen the device stays within the permitted area and out of the sight lines.',
-  why: 'A device lower down hides road, signs and signals, and the carrier is cited for it.',
   source:
     '49 CFR 393.60(e)(1)(ii), 87 FR 12596 (vehicle safety technology: at most 216 mm, 8.5 in, below the upper edge of the swept area, or at most 175 mm, 7 in, above its lower edge); (e)(1)(i) (antennas: at most 152 mm, 6 in, below the upper edge of the glass, outside the swept area); commercial vehicles: 49 CFR 390.5 (from memory); elsewhere: local code',
+  words,
   check: ({ job, book, profile }) => {
     const { placement } = workDone(job);
     if (placement?.zone !== 'windscreen') return [];
-    if (placement.inSightLine === true) {
-      return [
-        {
-          at: 'windscreen',
-          what: "The device is in the driver's sight line to road, signs or signals.",
-          whatToDo: 'Move it out of the sight line.',
-        },
-      ];
-    }
-    if (!isRegulated(job.vehicle, book)) {
-      return [
-        {
-          at: 'windscreen',
-          what: 'The device is on the windscreen; what may stand there is for the local code to say.',
-          whatToDo: localNote(book.business.address.country),
-          severity: 'advise',
-        },
-      ];
-    }
+    if (placement.inSightLine === true) return [{ at: 'windscreen', says: 'in the sight line' }];
+    if (!isRegulated(job.vehicle, book))
+      return book.business.address.country === 'GB'
+        ? [{ at: 'windscreen', says: 'local code of Great Britain', figures: britishZone, severity: 'advise' }]
+        : [{ at: 'windscreen', says: 'local code', severity: 'advise' }];
     return profile?.vehicleSafetyTechnology === false ? antennaHits(placement) : sweptAreaHits(placement, job.day);
   },
   examples: [
@@ -112,4 +133,4 @@ export const windscreenAreaIsRespected: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,5 +1,6 @@
 import type { Job } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { isSameVehicle } from '../same-vehicle.ts';
 import { soundEarlier } from '../sound-job.ts';
 
@@ -16,18 +17,29 @@ function takenOut(fitted: Job, serial: string | undefined, jobs: readonly Job[])
   );
 }
 
+const words = {
+  summary: () => 'The device is not already recorded in another vehicle.',
+  why: 'Two vehicles under one device number cannot be told apart later; one of the two records is wrong.',
+  says: {
+    'in another vehicle': (device: { number: string; day: string; job: string }, voice: Voice) => ({
+      what: `The device ${device.number} was recorded in another vehicle on ${voice.day(device.day)} (job ${device.job}).`,
+      whatToDo: 'Read the label again; if the device was moved, write that as the reason.',
+    }),
+  },
+};
+
 /** A device is not recorded in two vehicles at once. */
-export const deviceNotInAnotherVehicle: Rule = {
+export const deviceNotInAnotherVehicle = defineRule({
   id: 'device-not-in-another-vehicle',
   group: 'record',
   severity: 'reason',
-  summary: 'The device is not already recorded in another vehicle.',
-  why: 'Two vehicles under one device number cannot be told apart later; one of the two records is wrong.',
   source: 'common practice, no source',
+  words,
   check: ({ job, sameDevice }) => {
     if (job.identity.visit === 'wasted visit' || job.identity.visit === 'removal') return [];
     const serial = serialOf(job);
     const imei = job.device?.imei?.replace(/\D/g, '');
+    const number = job.device?.serial ?? job.device?.imei ?? '';
     return sameDevice
       .filter((each) => {
         const same = serial !== undefined && serialOf(each) === serial;
@@ -35,13 +47,7 @@ export const deviceNotInAnotherVehicle: Rule = {
         if (!same && !sameRadio) return false;
         return !isSameVehicle(each.vehicle, job.vehicle) && !takenOut(each, serialOf(each), sameDevice);
       })
-      .map(
-        (each): RuleHit => ({
-          at: 'device',
-          what: `The device ${job.device?.serial ?? job.device?.imei ?? ''} was recorded in another vehicle on ${each.day} (job ${each.id}).`,
-          whatToDo: 'Read the label again; if the device was moved, write that as the reason.',
-        }),
-      );
+      .map(({ day, id }) => ({ at: 'device', says: 'in another vehicle', figures: { number, day, job: id } }));
   },
   examples: [
     { name: 'no other job with this device', change: (job) => job, finds: [] },
@@ -81,4 +87,4 @@ export const deviceNotInAnotherVehicle: Rule = {
       finds: [],
     },
   ],
-};
+});

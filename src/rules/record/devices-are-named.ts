@@ -1,5 +1,6 @@
 import type { JobInput } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Hit } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const visit =
@@ -10,38 +11,44 @@ const visit =
     device: { profile: 'example-device', ...device },
   });
 
+const words = {
+  summary: () => 'The device fitted and the device taken out are each known by their own number.',
+  why: 'A device without a number cannot be found, returned or told from the next one.',
+  says: {
+    'fitted one not named': () => ({
+      what: 'Neither serial nor IMEI of the device fitted is recorded.',
+      whatToDo: 'Read it from the label before the panel is closed.',
+    }),
+    'removed one not named': () => ({
+      what: 'The serial of the device taken out is not recorded.',
+      whatToDo: 'Read it from the label of the device you hold.',
+    }),
+    'both the same': (devices: { serial: string }) => ({
+      what: `The device taken out and the device fitted have the same serial, ${devices.serial}.`,
+      whatToDo: 'Read both labels again.',
+    }),
+  },
+};
+
 /** The device fitted and the device taken out are each known by their own number. */
-export const devicesAreNamed: Rule = {
+export const devicesAreNamed = defineRule({
   id: 'devices-are-named',
   group: 'record',
   severity: 'reason',
-  summary: 'The device fitted and the device taken out are each known by their own number.',
-  why: 'A device without a number cannot be found, returned or told from the next one.',
   source: 'common practice, no source',
+  words,
   check: ({ job }) => {
     const { device } = workDone(job);
     if (device === undefined) return [];
     const kind = job.identity.visit;
     const removed = device.removedSerial ?? (kind === 'removal' ? device.serial : undefined);
-    const hits: RuleHit[] = [];
+    const hits: Hit<typeof words>[] = [];
     if (kind !== 'removal' && kind !== 'service call' && device.serial === undefined && device.imei === undefined)
-      hits.push({
-        at: 'device',
-        what: 'Neither serial nor IMEI of the device fitted is recorded.',
-        whatToDo: 'Read it from the label before the panel is closed.',
-      });
+      hits.push({ at: 'device', says: 'fitted one not named' });
     if ((kind === 'swap' || kind === 'removal') && removed === undefined)
-      hits.push({
-        at: 'device',
-        what: 'The serial of the device taken out is not recorded.',
-        whatToDo: 'Read it from the label of the device you hold.',
-      });
+      hits.push({ at: 'device', says: 'removed one not named' });
     if (kind === 'swap' && removed !== undefined && removed === device.serial)
-      hits.push({
-        at: 'device',
-        what: `The device taken out and the device fitted have the same serial, ${removed}.`,
-        whatToDo: 'Read both labels again.',
-      });
+      hits.push({ at: 'device', says: 'both the same', figures: { serial: removed } });
     return hits;
   },
   examples: [
@@ -97,4 +104,4 @@ export const devicesAreNamed: Rule = {
       ],
     },
   ],
-};
+});

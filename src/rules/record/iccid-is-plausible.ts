@@ -1,32 +1,36 @@
-import { iccidFault } from '../../electrics/iccid.ts';
+import { type IccidFault, iccidFault } from '../../electrics/iccid.ts';
 import type { JobInput } from '../../records/job.ts';
-import type { Rule } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 
 const withCard = (iccid: string) => (job: JobInput) => ({
   ...job,
   device: { ...job.device, profile: 'example-device', iccid },
 });
 
+const words = {
+  summary: () => "The card's number (ICCID) begins with 89 and has its check digit.",
+  why: 'A card with a wrong number is neither switched on nor found again.',
+  says: {
+    'cannot be right': (card: { iccid: string; fault: NonNullable<IccidFault> }) => ({
+      what: `The card number ${card.iccid} cannot be right: ${card.fault}.`,
+      whatToDo: 'Read it again from the card or its holder.',
+    }),
+  },
+};
+
 /** The card's number (ICCID) begins with 89 and has its check digit. */
-export const iccidIsPlausible: Rule = {
+export const iccidIsPlausible = defineRule({
   id: 'iccid-is-plausible',
   group: 'record',
   severity: 'reason',
-  summary: "The card's number (ICCID) begins with 89 and has its check digit.",
-  why: 'A card with a wrong number is neither switched on nor found again.',
   source:
     'ITU-T E.118 (89, 19 digits at most, Luhn digit); ISO/IEC 7812-1 annex B; 18 and 20 printed digits: common practice, no source',
+  words,
   check: ({ job }) => {
     const iccid = job.device?.iccid;
     const fault = iccid === undefined ? null : iccidFault(iccid);
-    if (fault === null) return [];
-    return [
-      {
-        at: 'device',
-        what: `The card number ${iccid} cannot be right: ${fault}.`,
-        whatToDo: 'Read it again from the card or its holder.',
-      },
-    ];
+    if (iccid === undefined || fault === null) return [];
+    return [{ at: 'device', says: 'cannot be right', figures: { iccid, fault } }];
   },
   examples: [
     { name: 'no card recorded', change: (job) => job, finds: [] },
@@ -56,4 +60,4 @@ export const iccidIsPlausible: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,25 +1,32 @@
 import { hasLuhnDigit } from '../../electrics/luhn.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+
+/** 3GPP TS 23.003 annex B. */
+export const imeiDigits = 15;
+
+const words = {
+  summary: () => `The IMEI has ${imeiDigits} digits and its check digit.`,
+  why: 'A device with a wrong number is never found again.',
+  says: {
+    'not right': (device: { imei: string; digits: number }) => ({
+      what: `The IMEI ${device.imei} is not ${device.digits} digits with the right last digit.`,
+      whatToDo: 'Read it again from the label.',
+    }),
+  },
+};
 
 /** The IMEI has 15 digits and its check digit. */
-export const imeiIsPlausible: Rule = {
+export const imeiIsPlausible = defineRule({
   id: 'imei-is-plausible',
   group: 'record',
   severity: 'reason',
-  summary: 'The IMEI has 15 digits and its check digit.',
-  why: 'A device with a wrong number is never found again.',
   source: '3GPP TS 23.003 annex B; ISO/IEC 7812-1 annex B',
+  words,
   check: ({ job }) => {
-    const imei = job.device?.imei?.replace(/\D/g, '');
-    return imei === undefined || (imei.length === 15 && hasLuhnDigit(imei))
-      ? []
-      : [
-          {
-            at: 'device',
-            what: `The IMEI ${job.device?.imei} is not 15 digits with the right last digit.`,
-            whatToDo: 'Read it again from the label.',
-          } satisfies RuleHit,
-        ];
+    const imei = job.device?.imei;
+    const digits = imei?.replace(/\D/g, '') ?? '';
+    if (imei === undefined || (digits.length === imeiDigits && hasLuhnDigit(digits))) return [];
+    return [{ at: 'device', says: 'not right', figures: { imei, digits: imeiDigits } }];
   },
   examples: [
     {
@@ -40,4 +47,4 @@ export const imeiIsPlausible: Rule = {
       ],
     },
   ],
-};
+});

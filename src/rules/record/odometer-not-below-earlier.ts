@@ -1,5 +1,6 @@
 import type { Vehicle } from '../../records/vehicle.ts';
-import type { Rule } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { soundEarlier } from '../sound-job.ts';
 
 type Odometer = NonNullable<Vehicle['odometer']>;
@@ -15,14 +16,27 @@ function isBelow(one: Odometer, other: Odometer): boolean {
   return (one.value + 1) * metres[one.unit] <= other.value * metres[other.unit];
 }
 
+const words = {
+  summary: () => 'The odometer is not below that of an earlier visit.',
+  why: 'One of the two visits was filed with the wrong vehicle, or the instrument was changed.',
+  says: {
+    'below earlier': (
+      odometer: { now: number; unit: Odometer['unit']; day: string; earlier: number; unitEarlier: Odometer['unit'] },
+      voice: Voice,
+    ) => ({
+      what: `The odometer reads ${odometer.now} ${odometer.unit}, on ${voice.day(odometer.day)} it read ${odometer.earlier} ${odometer.unitEarlier}.`,
+      whatToDo: 'Read it again, and compare the VIN.',
+    }),
+  },
+};
+
 /** The odometer is not below that of an earlier visit. */
-export const odometerNotBelowEarlier: Rule = {
+export const odometerNotBelowEarlier = defineRule({
   id: 'odometer-not-below-earlier',
   group: 'record',
   severity: 'reason',
-  summary: 'The odometer is not below that of an earlier visit.',
-  why: 'One of the two visits was filed with the wrong vehicle, or the instrument was changed.',
   source: 'common practice, no source; a mile is 1609.344 m (international yard and pound agreement, 1959)',
+  words,
   check: ({ job, earlier }) => {
     const now = job.vehicle.odometer;
     if (now === undefined) return [];
@@ -32,13 +46,8 @@ export const odometerNotBelowEarlier: Rule = {
     );
     const then = above?.vehicle.odometer;
     if (above === undefined || then === undefined) return [];
-    return [
-      {
-        at: 'vehicle',
-        what: `The odometer reads ${now.value} ${now.unit}, on ${above.day} it read ${then.value} ${then.unit}.`,
-        whatToDo: 'Read it again, and compare the VIN.',
-      },
-    ];
+    const figures = { now: now.value, unit: now.unit, day: above.day, earlier: then.value, unitEarlier: then.unit };
+    return [{ at: 'vehicle', says: 'below earlier', figures }];
   },
   examples: [
     { name: 'no earlier visit', change: (job) => job, finds: [] },
@@ -70,4 +79,4 @@ export const odometerNotBelowEarlier: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,23 +1,27 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+
+const words = {
+  summary: () => 'Every photograph that the record names exists.',
+  why: 'The sheet would speak of a picture that nobody can see.',
+  says: {
+    'not in the folder': (photograph: { file: string; job: string }) => ({
+      what: `The photograph ${photograph.file} is not in the job's folder.`,
+      whatToDo: `Put it into photos/${photograph.job}/, or take it off the record.`,
+    }),
+  },
+};
 
 /** Every photograph that the record names exists. */
-export const photographsArePresent: Rule = {
+export const photographsArePresent = defineRule({
   id: 'photographs-are-present',
   group: 'record',
   severity: 'block',
-  summary: 'Every photograph that the record names exists.',
-  why: 'The sheet would speak of a picture that nobody can see.',
   source: 'common practice, no source',
+  words,
   check: ({ job, photographFiles }) =>
     (job.photographs ?? [])
-      .filter((photograph) => !photographFiles.includes(photograph.file))
-      .map(
-        (photograph): RuleHit => ({
-          at: photograph.file,
-          what: `The photograph ${photograph.file} is not in the job's folder.`,
-          whatToDo: `Put it into photos/${job.id}/, or take it off the record.`,
-        }),
-      ),
+      .filter(({ file }) => !photographFiles.includes(file))
+      .map(({ file }) => ({ at: file, says: 'not in the folder', figures: { file, job: job.id } })),
   examples: [
     { name: 'none named', change: (job) => ({ ...job, photographs: [] }), finds: [] },
     {
@@ -34,4 +38,4 @@ export const photographsArePresent: Rule = {
       ],
     },
   ],
-};
+});

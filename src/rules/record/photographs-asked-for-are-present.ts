@@ -1,30 +1,35 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 import { soundPayer } from '../sound-job.ts';
 
 /** What can be seen although no work was done. */
 const withoutWork = ['vehicle', 'plate', 'odometer', 'damage'];
 
+const words = {
+  summary: () => 'Every photograph that the payer asks for was taken.',
+  why: 'An invoice without the pictures that were agreed is sent back, weeks later.',
+  says: {
+    'not taken': (photograph: { payer: string; shows: string; job: string }) => ({
+      what: `${photograph.payer} asks for a photograph of: ${photograph.shows}.`,
+      whatToDo: `Take it, put it into photos/${photograph.job}/ and record what it shows; or write why there is none.`,
+    }),
+  },
+};
+
 /** Every photograph that the payer asks for was taken. */
-export const photographsAskedForArePresent: Rule = {
+export const photographsAskedForArePresent = defineRule({
   id: 'photographs-asked-for-are-present',
   group: 'record',
   severity: 'reason',
-  summary: 'Every photograph that the payer asks for was taken.',
-  why: 'An invoice without the pictures that were agreed is sent back, weeks later.',
   source: "the payer's own terms, in payers/",
+  words,
   check: ({ job, payer }) => {
+    if (payer === null) return [];
     const taken = new Set<string>((job.photographs ?? []).map((photograph) => photograph.shows.toLowerCase()));
-    const wanted = [...new Set((payer?.needsPhotographs ?? []).map((name) => name.trim().toLowerCase()))];
+    const wanted = [...new Set(payer.needsPhotographs.map((name) => name.trim().toLowerCase()))];
     return wanted
       .filter((name) => name !== '' && !taken.has(name))
       .filter((name) => job.identity.visit !== 'wasted visit' || withoutWork.includes(name))
-      .map(
-        (name): RuleHit => ({
-          at: name,
-          what: `${payer?.name ?? 'The payer'} asks for a photograph of: ${name}.`,
-          whatToDo: `Take it, put it into photos/${job.id}/ and record what it shows; or write why there is none.`,
-        }),
-      );
+      .map((shows) => ({ at: shows, says: 'not taken', figures: { payer: payer.name, shows, job: job.id } }));
   },
   examples: [
     { name: 'a payer that asks for none', change: (job) => job, facts: { payer: soundPayer }, finds: [] },
@@ -69,4 +74,4 @@ export const photographsAskedForArePresent: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,43 +1,55 @@
 import type { Job } from '../../records/job.ts';
+import { defineRule } from '../define-rule.ts';
 import { withConnection, withPlacement } from '../overlay.ts';
-import type { Rule, RuleHit } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
-/** What should be seen on a picture, and why, for this job. */
-function wanted(job: Job): readonly { readonly shows: 'device' | 'joint' | 'ground'; readonly because: string }[] {
+/** What should be seen on a picture, and what is said where it is not. */
+function wanted(job: Job) {
   const { placement, connections, ground } = workDone(job);
   return [
     ...(placement?.zone === 'windscreen'
-      ? [{ shows: 'device' as const, because: 'it is on the windscreen, where its place is measured against the law' }]
+      ? [{ at: 'device', says: 'none of the device on the windscreen' } as const]
       : []),
     ...((connections ?? []).some((made) => made.stripped === 'strands cut' || made.stripped === 'strands nicked')
-      ? [{ shows: 'joint' as const, because: 'strands were damaged' }]
+      ? [{ at: 'joint', says: 'none of the damaged strands' } as const]
       : []),
-    ...(ground?.kind === 'drilled screw'
-      ? [{ shows: 'ground' as const, because: 'a hole was drilled into the vehicle' }]
-      : []),
+    ...(ground?.kind === 'drilled screw' ? [{ at: 'ground', says: 'none of the drilled hole' } as const] : []),
   ];
 }
 
+const takeOne = (job: string) => `Take one and put it into photos/${job}/.`;
+
+const words = {
+  summary: () =>
+    'What may be questioned later is on a photograph: a device on the windscreen, damaged strands, a drilled hole.',
+  why: 'A picture taken on the day ends an argument that words only lengthen.',
+  says: {
+    'none of the device on the windscreen': (job: { id: string }) => ({
+      what: 'There is no photograph of the device, though it is on the windscreen, where its place is measured against the law.',
+      whatToDo: takeOne(job.id),
+    }),
+    'none of the damaged strands': (job: { id: string }) => ({
+      what: 'There is no photograph of the joint, though strands were damaged.',
+      whatToDo: takeOne(job.id),
+    }),
+    'none of the drilled hole': (job: { id: string }) => ({
+      what: 'There is no photograph of the ground, though a hole was drilled into the vehicle.',
+      whatToDo: takeOne(job.id),
+    }),
+  },
+};
+
 /** What may be questioned later is on a photograph. */
-export const photographsWhereARuleAsks: Rule = {
+export const photographsWhereARuleAsks = defineRule({
   id: 'photographs-where-a-rule-asks',
   group: 'record',
   severity: 'advise',
-  summary:
-    'What may be questioned later is on a photograph: a device on the windscreen, damaged strands, a drilled hole.',
-  why: 'A picture taken on the day ends an argument that words only lengthen.',
   source: 'common practice, no source',
+  words,
   check: ({ job }) =>
     wanted(job)
-      .filter(({ shows }) => !(job.photographs ?? []).some((photograph) => photograph.shows === shows))
-      .map(
-        ({ shows, because }): RuleHit => ({
-          at: shows,
-          what: `There is no photograph of the ${shows}, though ${because}.`,
-          whatToDo: `Take one and put it into photos/${job.id}/.`,
-        }),
-      ),
+      .filter(({ at }) => !(job.photographs ?? []).some((photograph) => photograph.shows === at))
+      .map(({ at, says }) => ({ at, says, figures: { id: job.id } })),
   examples: [
     { name: 'nothing unusual', change: (job) => job, finds: [] },
     {
@@ -74,4 +86,4 @@ export const photographsWhereARuleAsks: Rule = {
       finds: [],
     },
   ],
-};
+});

@@ -1,23 +1,27 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 import { soundPayer } from '../sound-job.ts';
 
+const words = {
+  summary: () => 'The purchase order is recorded where the payer needs one.',
+  why: 'An invoice without its order number is sent back.',
+  says: {
+    'none recorded': (payer: { name: string }) => ({
+      what: `${payer.name} pays only against a purchase order, and none is recorded.`,
+      whatToDo: 'Ask for the number and record it.',
+    }),
+  },
+};
+
 /** The purchase order is recorded where the payer needs one. */
-export const purchaseOrderWhereThePayerNeedsOne: Rule = {
+export const purchaseOrderWhereThePayerNeedsOne = defineRule({
   id: 'purchase-order-where-the-payer-needs-one',
   group: 'record',
   severity: 'block',
-  summary: 'The purchase order is recorded where the payer needs one.',
-  why: 'An invoice without its order number is sent back.',
   source: 'common practice, no source',
+  words,
   check: ({ job, payer }) =>
     payer?.needsPurchaseOrder === true && job.identity.purchaseOrder === undefined
-      ? [
-          {
-            at: 'purchase order',
-            what: `${payer.name} pays only against a purchase order, and none is recorded.`,
-            whatToDo: 'Ask for the number and record it.',
-          } satisfies RuleHit,
-        ]
+      ? [{ at: 'purchase order', says: 'none recorded', figures: { name: payer.name } }]
       : [],
   examples: [
     {
@@ -40,4 +44,4 @@ export const purchaseOrderWhereThePayerNeedsOne: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,22 +1,25 @@
-import { missingParts } from '../missing-parts.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import { missingParts, type RecordPart } from '../missing-parts.ts';
+
+const words = {
+  summary: () => 'The record holds what the sheet and the invoice need.',
+  why: 'A sheet with holes protects nobody.',
+  says: {
+    'not recorded yet': (record: { part: RecordPart }) => ({
+      what: `Not recorded yet: ${record.part}.`,
+      whatToDo: 'Go on with `keyout fit`, or add it to the job file.',
+    }),
+  },
+};
 
 /** The record holds what the sheet and the invoice need. */
-export const recordIsComplete: Rule = {
+export const recordIsComplete = defineRule({
   id: 'record-is-complete',
   group: 'record',
   severity: 'block',
-  summary: 'The record holds what the sheet and the invoice need.',
-  why: 'A sheet with holes protects nobody.',
   source: 'common practice, no source',
-  check: ({ job }) =>
-    missingParts(job).map(
-      (part): RuleHit => ({
-        at: part,
-        what: `Not recorded yet: ${part}.`,
-        whatToDo: 'Go on with `keyout fit`, or add it to the job file.',
-      }),
-    ),
+  words,
+  check: ({ job }) => missingParts(job).map((part) => ({ at: part, says: 'not recorded yet', figures: { part } })),
   examples: [
     { name: 'a whole record', change: (job) => job, finds: [] },
     {
@@ -32,4 +35,4 @@ export const recordIsComplete: Rule = {
       ],
     },
   ],
-};
+});

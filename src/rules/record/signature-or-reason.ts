@@ -1,37 +1,36 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+
+const words = {
+  summary: () => 'The sheet is signed, or the record says why not.',
+  why: 'An unsigned sheet proves little when a fault is found later.',
+  says: {
+    void: () => ({
+      what: 'The record was changed after it was signed: the signature is void.',
+      whatToDo: 'Show the sheet again and have it signed anew.',
+    }),
+    'nobody signed': () => ({
+      what: 'Nobody has signed and no reason is recorded.',
+      whatToDo: 'Have the sheet signed, or record why nobody could sign.',
+    }),
+  },
+};
 
 /** The sheet is signed, or the record says why not. */
-export const signatureOrReason: Rule = {
+export const signatureOrReason = defineRule({
   id: 'signature-or-reason',
   group: 'record',
   severity: 'advise',
-  summary: 'The sheet is signed, or the record says why not.',
-  why: 'An unsigned sheet proves little when a fault is found later.',
   source: 'common practice, no source',
+  words,
   check: ({ job, signatureVoid }) => {
-    const signature = job.signature;
+    if (signatureVoid === true) return [{ at: 'signature', says: 'void' }];
+    const { signature } = job;
     const missing =
       signature === undefined ||
       ((signature.answer === 'not available' || signature.answer === 'refuses') &&
         signature.noSignatureBecause === undefined &&
         signature.remark === undefined);
-    if (signatureVoid === true)
-      return [
-        {
-          at: 'signature',
-          what: 'The record was changed after it was signed: the signature is void.',
-          whatToDo: 'Show the sheet again and have it signed anew.',
-        } satisfies RuleHit,
-      ];
-    return missing
-      ? [
-          {
-            at: 'signature',
-            what: 'Nobody has signed and no reason is recorded.',
-            whatToDo: 'Have the sheet signed, or record why nobody could sign.',
-          } satisfies RuleHit,
-        ]
-      : [];
+    return missing ? [{ at: 'signature', says: 'nobody signed' }] : [];
   },
   examples: [
     {
@@ -61,4 +60,4 @@ export const signatureOrReason: Rule = {
       ],
     },
   ],
-};
+});

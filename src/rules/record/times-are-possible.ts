@@ -1,5 +1,6 @@
 import type { Job, JobInput } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 
 /** A visit longer than this is more likely a mistyped time (common practice, no source). */
 const visitMinutesMax = 16 * 60;
@@ -17,54 +18,66 @@ function clockMinutes(time: string): number {
   );
 }
 
-function impossible({ labour, day, signature }: Job): readonly Omit<RuleHit, 'at'>[] {
+function impossible({ labour, day, signature }: Job): readonly Hit<typeof words>[] {
+  const at = 'labour';
   const { start, end, breakMinutes = 0, waitingMinutes = 0 } = labour ?? {};
-  const hits: Omit<RuleHit, 'at'>[] = [];
+  const hits: Hit<typeof words>[] = [];
   if (start !== undefined && end !== undefined) {
-    const minutes = clockMinutes(end) - clockMinutes(start);
-    if (minutes <= 0)
-      return [
-        {
-          what: `The work ends (${end.slice(11)}) before it begins (${start.slice(11)}).`,
-          whatToDo: 'Mend the times; a visit past midnight ends on the next day.',
-        },
-      ];
-    if (breakMinutes + waitingMinutes > minutes)
-      hits.push({
-        what: `Waiting and breaks take ${breakMinutes + waitingMinutes} minutes of a visit of ${minutes}.`,
-        whatToDo: 'Mend the times: waiting on site lies between start and end.',
-      });
-    if (minutes > visitMinutesMax)
-      hits.push({
-        what: `The visit takes ${Math.floor(minutes / 60)} hours and ${minutes % 60} minutes.`,
-        whatToDo: 'Look at the dates of start and end again.',
-      });
+    const visit = clockMinutes(end) - clockMinutes(start);
+    if (visit <= 0)
+      return [{ at, says: 'ends before it begins', figures: { start: start.slice(11), end: end.slice(11) } }];
+    const idle = breakMinutes + waitingMinutes;
+    if (idle > visit) hits.push({ at, says: 'more waiting than visit', figures: { idle, visit } });
+    if (visit > visitMinutesMax)
+      hits.push({ at, says: 'very long', figures: { hours: Math.floor(visit / 60), minutes: visit % 60 } });
   }
   if (start !== undefined && start.slice(0, 10) !== day)
-    hits.push({
-      what: `The work begins on ${start.slice(0, 10)}, the job is of ${day}.`,
-      whatToDo: 'Mend the time, or record the job under its own day.',
-    });
+    hits.push({ at, says: 'another day', figures: { begins: start.slice(0, 10), day } });
   const signed = signature?.signedAt;
-  if (start !== undefined && signed !== undefined && clockMinutes(signed) < clockMinutes(start))
-    hits.push({
-      what: `The sheet was signed (${signed.replace('T', ' ')}) before the work began (${start.replace('T', ' ')}).`,
-      whatToDo: 'Mend the times, or have the sheet signed again.',
-    });
+  if (start !== undefined && signed !== undefined && clockMinutes(signed) < clockMinutes(start)) {
+    const figures = { signed: signed.replace('T', ' '), start: start.replace('T', ' ') };
+    hits.push({ at, says: 'signed before it began', figures });
+  }
   return hits;
 }
 
 const labourOf = (labour: NonNullable<JobInput['labour']>) => (job: JobInput) => ({ ...job, labour });
 
+const words = {
+  summary: () => 'The times of the visit are possible.',
+  why: 'A bill for impossible hours is not paid.',
+  says: {
+    'ends before it begins': (times: { start: string; end: string }) => ({
+      what: `The work ends (${times.end}) before it begins (${times.start}).`,
+      whatToDo: 'Correct the times; a visit past midnight ends on the next day.',
+    }),
+    'more waiting than visit': (times: { idle: number; visit: number }) => ({
+      what: `Waiting and breaks take ${times.idle} minutes of a visit of ${times.visit}.`,
+      whatToDo: 'Correct the times: waiting on site lies between start and end.',
+    }),
+    'very long': (times: { hours: number; minutes: number }) => ({
+      what: `The visit takes ${times.hours} hours and ${times.minutes} minutes.`,
+      whatToDo: 'Look at the dates of start and end again.',
+    }),
+    'another day': (times: { begins: string; day: string }, voice: Voice) => ({
+      what: `The work begins on ${voice.day(times.begins)}, the job is of ${voice.day(times.day)}.`,
+      whatToDo: 'Correct the time, or record the job under its own day.',
+    }),
+    'signed before it began': (times: { signed: string; start: string }) => ({
+      what: `The sheet was signed (${times.signed}) before the work began (${times.start}).`,
+      whatToDo: 'Correct the times, or have the sheet signed again.',
+    }),
+  },
+};
+
 /** The times of the visit are possible. */
-export const timesArePossible: Rule = {
+export const timesArePossible = defineRule({
   id: 'times-are-possible',
   group: 'record',
   severity: 'reason',
-  summary: 'The times of the visit are possible.',
-  why: 'A bill for impossible hours is not paid.',
   source: 'common practice, no source',
-  check: ({ job }) => impossible(job).map((hit) => ({ at: 'labour', ...hit })),
+  words,
+  check: ({ job }) => impossible(job),
   examples: [
     {
       name: 'from 08:00 to 09:00',
@@ -88,7 +101,7 @@ export const timesArePossible: Rule = {
           at: 'labour',
           severity: 'reason',
           what: 'The work ends (08:00) before it begins (09:00).',
-          whatToDo: 'Mend the times; a visit past midnight ends on the next day.',
+          whatToDo: 'Correct the times; a visit past midnight ends on the next day.',
         },
       ],
     },
@@ -100,7 +113,7 @@ export const timesArePossible: Rule = {
           at: 'labour',
           severity: 'reason',
           what: 'Waiting and breaks take 61 minutes of a visit of 60.',
-          whatToDo: 'Mend the times: waiting on site lies between start and end.',
+          whatToDo: 'Correct the times: waiting on site lies between start and end.',
         },
       ],
     },
@@ -112,7 +125,7 @@ export const timesArePossible: Rule = {
           at: 'labour',
           severity: 'reason',
           what: 'The work begins on 2026-11-23, the job is of 2026-11-24.',
-          whatToDo: 'Mend the time, or record the job under its own day.',
+          whatToDo: 'Correct the time, or record the job under its own day.',
         },
       ],
     },
@@ -124,9 +137,9 @@ export const timesArePossible: Rule = {
           at: 'labour',
           severity: 'reason',
           what: 'The sheet was signed (2026-11-24 09:05) before the work began (2026-11-24 10:00).',
-          whatToDo: 'Mend the times, or have the sheet signed again.',
+          whatToDo: 'Correct the times, or have the sheet signed again.',
         },
       ],
     },
   ],
-};
+});

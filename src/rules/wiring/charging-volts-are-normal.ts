@@ -1,7 +1,7 @@
-import { writeVolts } from '../../quantities/millivolts.ts';
 import { chargingMillivolts } from '../charging-volts.ts';
+import { defineRule } from '../define-rule.ts';
 import { nominalVolts } from '../nominal-volts.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { overVoltageMillivolts } from './no-over-voltage.ts';
 
 /** At or below the first nothing charges; from the second to the third all is well; between, smart charging may be at work. Millivolts. */
@@ -19,52 +19,60 @@ function stateOf(millivolts: number, system: 12 | 24): ChargingState {
   return millivolts > limit.high ? 'high' : 'normal';
 }
 
+type Seen = { readonly when: 'before' | 'after'; readonly millivolts: number; readonly engine: boolean };
+
+const seen = ({ when, millivolts, engine }: Seen, voice: Voice) =>
+  `${when === 'before' ? 'Before' : 'After'} the work the battery reads ${voice.volts(millivolts)} with ${engine ? 'the engine running' : 'ready'}`;
+
+const words = {
+  summary: () => 'With the engine running (ready) the battery is charged, before the work and after it.',
+  why: 'A vehicle that does not charge stops within hours, and whoever worked on it last is asked why.',
+  says: {
+    'not charging': (battery: Seen, voice: Voice) => ({
+      what: `${seen(battery, voice)}: it is not being charged.`,
+      whatToDo: 'Read again at the posts and tell the customer; if it was so before, write that.',
+    }),
+    'no longer charging': (battery: Seen, voice: Voice) => ({
+      what: `${seen(battery, voice)}: it is not being charged, and it was before.`,
+      whatToDo: 'Look for a plug, fuse or ground left off, then read again.',
+    }),
+    low: (battery: Seen & { least: number; most: number }, voice: Voice) => ({
+      what: `${seen(battery, voice)}, below the usual ${voice.voltRange(battery.least, battery.most)}.`,
+      whatToDo: 'Smart charging may lower it: read again with lamps and blower on.',
+    }),
+    high: (battery: Seen & { least: number; most: number }, voice: Voice) => ({
+      what: `${seen(battery, voice)}, above the usual ${voice.voltRange(battery.least, battery.most)}.`,
+      whatToDo: 'A cold battery may raise it: read again when warm, and tell the customer if it stays.',
+    }),
+  },
+};
+
 /** With the engine running (ready) the battery is charged, before the work and after it. */
-export const chargingVoltsAreNormal: Rule = {
+export const chargingVoltsAreNormal = defineRule({
   id: 'charging-volts-are-normal',
   group: 'wiring',
   severity: 'reason',
-  summary: 'With the engine running (ready) the battery is charged, before the work and after it.',
-  why: 'A vehicle that does not charge stops within hours, and whoever worked on it last is asked why.',
   source:
     'workshop windows 13.5 to 14.8 V and 27.0 to 29.6 V (common practice, no source); 24 V: 24.0 to 26.0 V is not charging, Army TM 9-2350-311-20-1 p. 3-166; 12 V regulator set to 13.6 to 14.2 V, Army TM 9-2330-356-14; hybrid and electric vehicles charge by a converter within the same window',
+  words,
   check: (facts) => {
     const system = nominalVolts(facts);
-    const running = (facts.job.vehicle.drive ?? 'combustion') === 'combustion' ? 'the engine running' : 'ready';
+    const engine = (facts.job.vehicle.drive ?? 'combustion') === 'combustion';
     const states = (['before', 'after'] as const).map((when) => {
       const millivolts = chargingMillivolts(facts.job, when);
       return { when, millivolts, state: millivolts === null ? null : stateOf(millivolts, system) };
     });
     const stateBefore = states[0]?.state ?? null;
-    return states.flatMap(({ when, millivolts, state }): readonly RuleHit[] => {
+    return states.flatMap(({ when, millivolts, state }): readonly Hit<typeof words>[] => {
       if (millivolts === null || state === null || state === 'normal') return [];
-      const seen = `${when === 'before' ? 'Before' : 'After'} the work the battery reads ${writeVolts(millivolts)} V with ${running}`;
-      if (state === 'not charging') {
-        const worse = when === 'after' && stateBefore !== null && stateBefore !== 'not charging';
-        return [
-          {
-            at: when,
-            what: `${seen}: it is not being charged${worse ? ', and it was before' : ''}.`,
-            whatToDo: worse
-              ? 'Look for a plug, fuse or ground left off, then read again.'
-              : 'Read again at the posts and tell the customer; if it was so before, write that.',
-            severity: worse ? 'block' : 'reason',
-          },
-        ];
-      }
+      const battery: Seen = { when, millivolts, engine };
+      if (state === 'not charging')
+        return when === 'after' && stateBefore !== null && stateBefore !== 'not charging'
+          ? [{ at: when, says: 'no longer charging', figures: battery, severity: 'block' }]
+          : [{ at: when, says: 'not charging', figures: battery, severity: 'reason' }];
       if (millivolts > overVoltageMillivolts[system]) return [];
-      const window = `${writeVolts(limits[system].low)} to ${writeVolts(limits[system].high)} V`;
-      return [
-        {
-          at: when,
-          what: `${seen}, ${state === 'low' ? 'below' : 'above'} the usual ${window}.`,
-          whatToDo:
-            state === 'low'
-              ? 'Smart charging may lower it: read again with lamps and blower on.'
-              : 'A cold battery may raise it: read again when warm, and tell the customer if it stays.',
-          severity: 'advise',
-        },
-      ];
+      const figures = { ...battery, least: limits[system].low, most: limits[system].high };
+      return [{ at: when, says: state, figures, severity: 'advise' }];
     });
   },
   examples: [
@@ -118,4 +126,4 @@ export const chargingVoltsAreNormal: Rule = {
       ],
     },
   ],
-};
+});

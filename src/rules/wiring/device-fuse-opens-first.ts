@@ -1,5 +1,7 @@
+import type { DeviceLead } from '../../records/connection.ts';
 import type { JobInput } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const vehicleFuse = (amperes: number) => (job: JobInput) => ({
@@ -9,27 +11,31 @@ const vehicleFuse = (amperes: number) => (job: JobInput) => ({
   ),
 });
 
+const words = {
+  summary: () => "The device's fuse is no larger than the vehicle's fuse before it.",
+  why: 'A fault in the device would take down the circuit that was tapped, lamps or engine control among them.',
+  says: {
+    'larger than the vehicle’s': (fuse: { lead: DeviceLead; own: number; before: number }, voice: Voice) => ({
+      what: `The ${voice.lead(fuse.lead)} lead has a fuse of ${voice.decimal(fuse.own)} A behind a vehicle fuse of ${voice.decimal(fuse.before)} A.`,
+      whatToDo: 'Fit the smaller fuse the device maker names, or choose a feed with a larger fuse.',
+    }),
+  },
+};
+
 /** The device's fuse is no larger than the vehicle's fuse before it. */
-export const deviceFuseOpensFirst: Rule = {
+export const deviceFuseOpensFirst = defineRule({
   id: 'device-fuse-opens-first',
   group: 'wiring',
   severity: 'reason',
-  summary: "The device's fuse is no larger than the vehicle's fuse before it.",
-  why: 'A fault in the device would take down the circuit that was tapped, lamps or engine control among them.',
   source: 'common practice, no source; a protector as near the source as possible: FAA AC 43.13-1B 11-47',
+  words,
   check: ({ job }) => {
     const { connections, probePoints } = workDone(job);
-    return (connections ?? []).flatMap((made): readonly RuleHit[] => {
-      const before = probePoints?.find((point) => point.name === made.point)?.vehicleFuseAmperes;
-      const own = made.fuse?.ratingAmperes;
+    return (connections ?? []).flatMap(({ lead, point, fuse }) => {
+      const before = probePoints?.find((each) => each.name === point)?.vehicleFuseAmperes;
+      const own = fuse?.ratingAmperes;
       if (before === undefined || own === undefined || own <= before) return [];
-      return [
-        {
-          at: made.lead,
-          what: `The ${made.lead} lead has a fuse of ${own} A behind a vehicle fuse of ${before} A.`,
-          whatToDo: 'Fit the smaller fuse the device maker names, or choose a feed with a larger fuse.',
-        },
-      ];
+      return [{ at: lead, says: 'larger than the vehicle’s', figures: { lead, own, before } }];
     });
   },
   examples: [
@@ -48,4 +54,4 @@ export const deviceFuseOpensFirst: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,32 +1,41 @@
 import { coveredSupplyCodes, supplyCodes } from '../../electrics/supply-codes.ts';
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { nominalVolts } from '../nominal-volts.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+type SupplyCode = (typeof supplyCodes)[number];
+
+const words = {
+  summary: () => "The device's supply window covers one of the standard ranges of the vehicle's system.",
+  why: 'A device made for less meets volts in a normal life (16 V on 12 V, 32 V on 24 V systems) that today’s readings do not show.',
+  says: {
+    'covers none': (
+      device: { name: string; least: number; most: number; system: 12 | 24; codes: readonly SupplyCode[] },
+      voice: Voice,
+    ) => ({
+      what: `${device.name} is made for ${voice.decimal(device.least)} to ${voice.decimal(device.most)} V, which covers no range of a ${device.system} V system (${device.codes.map((each) => `${each.code} ${voice.decimal(each.voltsMin)} to ${voice.decimal(each.voltsMax)} V`).join(', ')}).`,
+      whatToDo: 'Fit a device made for this system, or a converter, or write why the maker allows it.',
+    }),
+  },
+};
+
 /** The device's supply window covers one of the standard ranges of the vehicle's system. */
-export const deviceWindowCoversASupplyCode: Rule = {
+export const deviceWindowCoversASupplyCode = defineRule({
   id: 'device-window-covers-a-supply-code',
   group: 'wiring',
   severity: 'reason',
-  summary: "The device's supply window covers one of the standard ranges of the vehicle's system.",
-  why: 'A device made for less meets volts in a normal life (16 V on 12 V, 32 V on 24 V systems) that today’s readings do not show.',
   source: 'ISO 16750-2, tables 1 and 2 (figures from memory and a quotation of the 2010 edition)',
+  words,
   check: (facts) => {
     const { profile } = facts;
     if (profile === null || workDone(facts.job).device === undefined) return [];
     const system = nominalVolts(facts);
-    if (coveredSupplyCodes(profile.supplyVoltsMin, profile.supplyVoltsMax, system).length > 0) return [];
-    const codes = supplyCodes
-      .filter((each) => each.systemVolts === system)
-      .map((each) => `${each.code} ${each.voltsMin} to ${each.voltsMax} V`);
-    return [
-      {
-        at: 'device',
-        what: `${profile.name} is made for ${profile.supplyVoltsMin} to ${profile.supplyVoltsMax} V, which covers no range of a ${system} V system (${codes.join(', ')}).`,
-        whatToDo: 'Fit a device made for this system, or a converter, or write why the maker allows it.',
-      },
-    ];
+    const { name, supplyVoltsMin: least, supplyVoltsMax: most } = profile;
+    if (coveredSupplyCodes(least, most, system).length > 0) return [];
+    const codes = supplyCodes.filter((each) => each.systemVolts === system);
+    return [{ at: 'device', says: 'covers none', figures: { name, least, most, system, codes } }];
   },
   examples: [
     { name: '8 to 32 V on 12 V', change: (job) => job, finds: [] },
@@ -50,4 +59,4 @@ export const deviceWindowCoversASupplyCode: Rule = {
       ],
     },
   ],
-};
+});

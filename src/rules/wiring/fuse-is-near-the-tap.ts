@@ -1,25 +1,32 @@
 import { fuseDistanceMillimetresMax } from '../../electrics/assess-fuse.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => `A fuse sits within ${fuseDistanceMillimetresMax} mm (7 in) of the joint.`,
+  why: 'The lead before the fuse is unprotected.',
+  says: {
+    'too far': (fuse: { lead: DeviceLead; distance: number; most: number }, voice: Voice) => ({
+      what: `The fuse of the ${voice.lead(fuse.lead)} lead sits ${fuse.distance} mm from the joint; ${fuse.most} mm (7 in) at most.`,
+      whatToDo: 'Move the fuse holder closer to the joint.',
+    }),
+  },
+};
+
 /** A fuse sits within 178 mm (7 in) of the joint. */
-export const fuseIsNearTheTap: Rule = {
+export const fuseIsNearTheTap = defineRule({
   id: 'fuse-is-near-the-tap',
   group: 'wiring',
   severity: 'reason',
-  summary: 'A fuse sits within 178 mm (7 in) of the joint.',
-  why: 'The lead before the fuse is unprotected.',
   source: '33 CFR 183.455(b)(1), a boat rule used as a yardstick',
+  words,
   check: ({ job }) =>
-    (workDone(job).connections ?? [])
-      .filter((made) => (made.fuse?.distanceMillimetres ?? 0) > fuseDistanceMillimetresMax)
-      .map(
-        (made): RuleHit => ({
-          at: made.lead,
-          what: `The fuse of the ${made.lead} lead sits ${made.fuse?.distanceMillimetres} mm from the joint; ${fuseDistanceMillimetresMax} mm (7 in) at most.`,
-          whatToDo: 'Move the fuse holder closer to the joint.',
-        }),
-      ),
+    (workDone(job).connections ?? []).flatMap(({ lead, fuse }) => {
+      const [distance, most] = [fuse?.distanceMillimetres ?? 0, fuseDistanceMillimetresMax];
+      return distance <= most ? [] : [{ at: lead, says: 'too far', figures: { lead, distance, most } }];
+    }),
   examples: [
     {
       name: '178 mm',
@@ -49,4 +56,4 @@ export const fuseIsNearTheTap: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,5 +1,6 @@
 import type { JobInput } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Hit } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const withGround = (fields: Partial<NonNullable<JobInput['ground']>>) => (job: JobInput) => ({
@@ -7,39 +8,41 @@ const withGround = (fields: Partial<NonNullable<JobInput['ground']>>) => (job: J
   ground: { kind: 'chassis bolt' as const, where: 'cowl', ...job.ground, ...fields },
 });
 
+const words = {
+  summary: () => 'The ground stands on bare metal, held so that it cannot shake loose.',
+  why: 'Paint, rust and vibration turn a ground that reads well today into the fault nobody finds next winter.',
+  says: {
+    'not bare': (ground: { where: string }) => ({
+      what: `The ground (${ground.where}) does not stand on bare metal.`,
+      whatToDo: 'Take off paint and rust, refit tight, and seal the edge.',
+    }),
+    'may shake loose': (ground: { where: string }) => ({
+      what: `Nothing keeps the ground (${ground.where}) from shaking loose.`,
+      whatToDo: 'Add a toothed washer or a locking nut.',
+    }),
+    'drilled hole': (ground: { where: string }) => ({
+      what: `The ground (${ground.where}) is a screw in a drilled hole.`,
+      whatToDo: 'Prefer a factory ground stud; else look behind the panel first and protect the hole from rust.',
+    }),
+  },
+};
+
 /** The ground stands on bare metal, held so that it cannot shake loose. */
-export const groundIsOnBareMetal: Rule = {
+export const groundIsOnBareMetal = defineRule({
   id: 'ground-is-on-bare-metal',
   group: 'wiring',
   severity: 'reason',
-  summary: 'The ground stands on bare metal, held so that it cannot shake loose.',
-  why: 'Paint, rust and vibration turn a ground that reads well today into the fault nobody finds next winter.',
   source:
     'Army TM 5-3805-255-14 (remove, clean to bare metal, refit tight); shakeproof washer and drilled screws: common practice, no source',
+  words,
   check: ({ job }) => {
     const { ground } = workDone(job);
     if (ground === undefined) return [];
-    const hits: RuleHit[] = [];
-    if (ground.bareMetal === false)
-      hits.push({
-        at: 'ground',
-        what: `The ground (${ground.where}) does not stand on bare metal.`,
-        whatToDo: 'Take off paint and rust, refit tight, and seal the edge.',
-      });
-    if (ground.shakeproof === false)
-      hits.push({
-        at: 'ground',
-        what: `Nothing keeps the ground (${ground.where}) from shaking loose.`,
-        whatToDo: 'Add a toothed washer or a locking nut.',
-        severity: 'advise',
-      });
-    if (ground.kind === 'drilled screw')
-      hits.push({
-        at: 'ground',
-        what: `The ground (${ground.where}) is a screw in a drilled hole.`,
-        whatToDo: 'Prefer a factory ground stud; else look behind the panel first and protect the hole from rust.',
-        severity: 'advise',
-      });
+    const found = { at: 'ground', figures: { where: ground.where } };
+    const hits: Hit<typeof words>[] = [];
+    if (ground.bareMetal === false) hits.push({ ...found, says: 'not bare' });
+    if (ground.shakeproof === false) hits.push({ ...found, says: 'may shake loose', severity: 'advise' });
+    if (ground.kind === 'drilled screw') hits.push({ ...found, says: 'drilled hole', severity: 'advise' });
     return hits;
   },
   examples: [
@@ -81,4 +84,4 @@ export const groundIsOnBareMetal: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,6 +1,7 @@
 import type { JobInput } from '../../records/job.ts';
 import type { ProbePoint } from '../../records/probe-point.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Hit } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 /** Above this a wire is live, volts (common practice, no source). */
@@ -21,38 +22,39 @@ function sideOf(point: ProbePoint | undefined): ProbePoint['isolatorSide'] {
   return opened.volts > liveVoltsMin ? 'battery' : 'switched';
 }
 
+const words = {
+  summary: () => 'On a vehicle with a battery isolator it is known on which side the supply was taken.',
+  why: 'On the switched side the device dies with the isolator; on the battery side it drains a battery that everybody takes for switched off.',
+  says: {
+    'switched side': (wire: { point: string }) => ({
+      what: `${wire.point} is on the switched side of the battery isolator: the device is off whenever the isolator is open.`,
+      whatToDo: 'Tell the customer, or take the supply from the battery side, with its fuse at the tap.',
+    }),
+    'not recorded': () => ({
+      what: 'The vehicle has a battery isolator, and the side on which the supply was taken is not recorded.',
+      whatToDo: 'Open the isolator and read the wire again: live means battery side. Record the side.',
+    }),
+  },
+};
+
 /** On a vehicle with a battery isolator it is known on which side the supply was taken. */
-export const isolatorSideIsRecorded: Rule = {
+export const isolatorSideIsRecorded = defineRule({
   id: 'isolator-side-is-recorded',
   group: 'wiring',
   severity: 'reason',
-  summary: 'On a vehicle with a battery isolator it is known on which side the supply was taken.',
-  why: 'On the switched side the device dies with the isolator; on the battery side it drains a battery that everybody takes for switched off.',
   source: 'common practice, no source',
+  words,
   check: ({ job }) => {
     const { connections, probePoints } = workDone(job);
     if (!job.vehicle.batteryIsolator) return [];
     return (connections ?? [])
       .filter((made) => made.lead === 'supply')
-      .flatMap((made): readonly RuleHit[] => {
-        const side = sideOf(probePoints?.find((point) => point.name === made.point));
+      .flatMap(({ lead, point }): readonly Hit<typeof words>[] => {
+        const side = sideOf(probePoints?.find((each) => each.name === point));
         if (side === 'battery') return [];
-        return side === 'switched'
-          ? [
-              {
-                at: made.lead,
-                what: `${made.point} is on the switched side of the battery isolator: the device is off whenever the isolator is open.`,
-                whatToDo: 'Tell the customer, or take the supply from the battery side, with its fuse at the tap.',
-                severity: 'advise',
-              },
-            ]
-          : [
-              {
-                at: made.lead,
-                what: 'The vehicle has a battery isolator, and the side on which the supply was taken is not recorded.',
-                whatToDo: 'Open the isolator and read the wire again: live means battery side. Record the side.',
-              },
-            ];
+        return side === 'switched' && point !== undefined
+          ? [{ at: lead, says: 'switched side', figures: { point }, severity: 'advise' }]
+          : [{ at: lead, says: 'not recorded' }];
       });
   },
   examples: [
@@ -104,4 +106,4 @@ export const isolatorSideIsRecorded: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,5 +1,8 @@
+import type { Trap } from '../../evidence/evidence.ts';
+import { retainedPowerSeconds } from '../../evidence/surroundings.ts';
 import type { JobInput } from '../../records/job.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const waited =
@@ -21,34 +24,43 @@ const waited =
     ),
   });
 
+const words = {
+  summary: (voice: Voice) =>
+    `A key-out reading at supply level was taken at least ${voice.number(retainedPowerSeconds / 60)} minutes after key out.`,
+  why: 'Retained power keeps accessory and ignition lines live for minutes: a wire joined to a lead after a short wait may be anything. Where a later reading of the same wire proves it, the short wait does no harm; on a wire nothing is joined to it is advice.',
+  says: {
+    'too short': (wire: { trap: Trap; button: boolean; minutes: number }, voice: Voice) => ({
+      what: voice.trap(wire.trap),
+      whatToDo: wire.button
+        ? `Lock the vehicle, let it fall asleep with the key well away, wait ${voice.number(wire.minutes)} minutes, read again and record the wait.`
+        : `Take the key out, wait ${voice.number(wire.minutes)} minutes, read again and record the wait.`,
+    }),
+  },
+};
+
 /** A key-out reading at supply level was taken at least ten minutes after key out. */
-export const keyOutWaitIsLongEnough: Rule = {
+export const keyOutWaitIsLongEnough = defineRule({
   id: 'key-out-wait-is-long-enough',
   group: 'wiring',
   severity: 'block',
-  summary: 'A key-out reading at supply level was taken at least ten minutes after key out.',
-  why: 'Retained power keeps accessory and ignition lines live for minutes: a wire joined to a lead after a short wait may be anything. Where a later reading of the same wire proves it, the short wait does no harm; on a wire nothing is joined to it is advice.',
   source: 'common practice, no source',
+  words,
   check: ({ job, evidence }) => {
     const joined = new Set((workDone(job).connections ?? []).map((made) => made.point));
-    const whatToDo =
-      job.vehicle.start === 'button'
-        ? 'Lock the vehicle, let it fall asleep with the key well away, wait ten minutes, read again and record the wait.'
-        : 'Take the key out, wait ten minutes, read again and record the wait.';
+    const button = job.vehicle.start === 'button';
+    const minutes = retainedPowerSeconds / 60;
     return evidence.wires
       .filter((wire) => wire.conclusion.kind !== 'concluded')
       .flatMap((wire) =>
         wire.traps
           .filter((trap) => trap.kind === 'retained power')
           .slice(0, 1)
-          .map(
-            (trap): RuleHit => ({
-              at: wire.point,
-              what: trap.sentence,
-              whatToDo,
-              ...(joined.has(wire.point) ? {} : { severity: 'advise' as const }),
-            }),
-          ),
+          .map((trap) => ({
+            at: wire.point,
+            says: 'too short',
+            figures: { trap, button, minutes },
+            ...(joined.has(wire.point) ? {} : { severity: 'advise' }),
+          })),
       );
   },
   examples: [
@@ -83,4 +95,4 @@ export const keyOutWaitIsLongEnough: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,33 +1,43 @@
-import { writeGauge } from '../../electrics/smallest-conductor.ts';
 import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
+import type { Gauge } from '../../records/probe-point.ts';
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => "The thinnest conductor of the supply lead carries the device's current without growing hot.",
+  why: 'A wire that runs hot inside a bundle softens its own insulation and that of its neighbours.',
+  says: {
+    'too thin for the table': (lead: { draws: number; gauges: readonly Gauge[] }, voice: Voice) => ({
+      what: `The device draws ${lead.draws} mA; its supply lead (${voice.and(lead.gauges.map(voice.gauge))}) is thinner than any in the table.`,
+      whatToDo: 'Use a thicker lead, or write what the device maker says.',
+    }),
+    'too thin': (lead: { draws: number; gauges: readonly Gauge[]; carries: number }, voice: Voice) => ({
+      what: `The device draws ${lead.draws} mA; its supply lead (${voice.and(lead.gauges.map(voice.gauge))}) carries ${voice.decimal(lead.carries)} mA for long.`,
+      whatToDo: 'Use a thicker lead, or write what the device maker says.',
+    }),
+  },
+};
+
 /** The thinnest conductor of the supply lead carries the device's current without growing hot. */
-export const leadCarriesTheLoad: Rule = {
+export const leadCarriesTheLoad = defineRule({
   id: 'lead-carries-the-load',
   group: 'wiring',
   severity: 'reason',
-  summary: "The thinnest conductor of the supply lead carries the device's current without growing hot.",
-  why: 'A wire that runs hot inside a bundle softens its own insulation and that of its neighbours.',
   source:
     'FAA AC 43.13-1B CHG 1, table 11-9, 105 °C wire in a bundle (aircraft practice, a strict yardstick: 33 CFR 183.425 table 5 allows 18 AWG 20 A)',
+  words,
   check: ({ job, profile, book }) => {
-    const lead = workDone(job).connections?.find((made) => made.lead === 'supply');
-    if (lead === undefined || profile === null) return [];
+    const made = workDone(job).connections?.find((each) => each.lead === 'supply');
+    if (made === undefined || profile === null) return [];
     const { leadAmperesMax } = workOutElectrics(job, profile, book);
-    if (leadAmperesMax !== null && profile.awakeMilliamps <= leadAmperesMax * 1000) return [];
-    const own = writeGauge(profile.leadGauge);
-    const used = lead.gauge === undefined ? own : `${writeGauge(lead.gauge)} and ${own}`;
-    return [
-      {
-        at: lead.lead,
-        what: `The device draws ${profile.awakeMilliamps} mA; its supply lead (${used}) ${leadAmperesMax === null ? 'is thinner than any in the table' : `carries ${leadAmperesMax * 1000} mA for long`}.`,
-        whatToDo: 'Use a thicker lead, or write what the device maker says.',
-      },
-    ];
+    const draws = profile.awakeMilliamps;
+    const gauges = [...(made.gauge === undefined ? [] : [made.gauge]), profile.leadGauge];
+    if (leadAmperesMax === null) return [{ at: made.lead, says: 'too thin for the table', figures: { draws, gauges } }];
+    const carries = leadAmperesMax * 1000;
+    return draws <= carries ? [] : [{ at: made.lead, says: 'too thin', figures: { draws, gauges, carries } }];
   },
   examples: [
     { name: '80 mA through 18 AWG', change: (job) => job, finds: [] },
@@ -51,4 +61,4 @@ export const leadCarriesTheLoad: Rule = {
       ],
     },
   ],
-};
+});

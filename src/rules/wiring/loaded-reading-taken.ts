@@ -1,14 +1,24 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'The supply was read again under load after connecting.',
+  why: 'A corroded wire reads full volts until it carries current.',
+  says: {
+    'not read loaded': () => ({
+      what: 'The supply wire was not read after connecting while it carried the device.',
+      whatToDo: 'Read it again with the device awake and record it as loaded.',
+    }),
+  },
+};
+
 /** The supply was read again under load after connecting. */
-export const loadedReadingTaken: Rule = {
+export const loadedReadingTaken = defineRule({
   id: 'loaded-reading-taken',
   group: 'wiring',
   severity: 'reason',
-  summary: 'The supply was read again under load after connecting.',
-  why: 'A corroded wire reads full volts until it carries current.',
   source: 'common practice, no source',
+  words,
   check: ({ job }) =>
     (workDone(job).connections ?? [])
       .filter(
@@ -19,13 +29,7 @@ export const loadedReadingTaken: Rule = {
               point.name === made.point && point.readings.some((each) => each.loaded && each.taken === 'after'),
           ),
       )
-      .map(
-        (made): RuleHit => ({
-          at: made.lead,
-          what: 'The supply wire was not read after connecting while it carried the device.',
-          whatToDo: 'Read it again with the device awake and record it as loaded.',
-        }),
-      ),
+      .map(({ lead }) => ({ at: lead, says: 'not read loaded' })),
   examples: [
     { name: 'read with the device awake', change: (job) => job, finds: [] },
     {
@@ -67,4 +71,4 @@ export const loadedReadingTaken: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,7 +1,9 @@
-import { millivoltsFromVolts, writeVolts } from '../../quantities/millivolts.ts';
+import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
 import type { Reading } from '../../records/reading.ts';
+import { defineRule } from '../define-rule.ts';
+import type { JobFacts } from '../job-facts.ts';
 import { nominalVolts } from '../nominal-volts.ts';
-import type { JobFacts, Rule, RuleHit } from '../rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 /** Above this the regulator is at fault, millivolts (common practice, no source). */
@@ -21,31 +23,41 @@ function highest(job: JobFacts['job'], when: 'before' | 'after'): number | null 
   return volts.length === 0 ? null : millivoltsFromVolts(Math.max(...volts));
 }
 
+const readAgain =
+  'Read again at the battery posts; if it stays, have the regulator and its sense wire looked at first.';
+
+const words = {
+  summary: () => 'No reading lies above what a sound charging system gives.',
+  why: 'Over-voltage boils the battery and ages every device on the vehicle, the new one too.',
+  says: {
+    'too high': (reading: { when: 'before' | 'after'; most: number; limit: number }, voice: Voice) => ({
+      what: `${reading.when === 'before' ? 'Before' : 'After'} the work a reading shows ${voice.volts(reading.most)}, above ${voice.volts(reading.limit)}.`,
+      whatToDo: readAgain,
+    }),
+    'came with the work': (reading: { most: number; limit: number }, voice: Voice) => ({
+      what: `After the work a reading shows ${voice.volts(reading.most)}, above ${voice.volts(reading.limit)}; before the work none did.`,
+      whatToDo: readAgain,
+    }),
+  },
+};
+
 /** No reading lies above what a sound charging system gives. */
-export const noOverVoltage: Rule = {
+export const noOverVoltage = defineRule({
   id: 'no-over-voltage',
   group: 'wiring',
   severity: 'reason',
-  summary: 'No reading lies above what a sound charging system gives.',
-  why: 'Over-voltage boils the battery and ages every device on the vehicle, the new one too.',
   source:
     '15.0 V and 30.0 V: common practice, no source; 12 V regulator above 14.2 V suspect, Army TM 9-2330-356-14; 24 V above 28.5 V to be looked into, Army TM 9-2350-311-20-1 p. 3-166',
+  words,
   check: (facts) => {
     const limit = overVoltageMillivolts[nominalVolts(facts)];
     const before = highest(facts.job, 'before');
-    return (['before', 'after'] as const).flatMap((when): readonly RuleHit[] => {
+    return (['before', 'after'] as const).flatMap((when): readonly Hit<typeof words>[] => {
       const most = highest(facts.job, when);
       if (most === null || most <= limit) return [];
-      const cameWithTheWork = when === 'after' && before !== null && before <= limit;
-      return [
-        {
-          at: when,
-          what: `${when === 'before' ? 'Before' : 'After'} the work a reading shows ${writeVolts(most)} V, above ${writeVolts(limit)} V${cameWithTheWork ? '; before the work none did' : ''}.`,
-          whatToDo:
-            'Read again at the battery posts; if it stays, have the regulator and its sense wire looked at first.',
-          ...(cameWithTheWork ? { severity: 'block' as const } : {}),
-        },
-      ];
+      return when === 'after' && before !== null && before <= limit
+        ? [{ at: when, says: 'came with the work', figures: { most, limit }, severity: 'block' }]
+        : [{ at: when, says: 'too high', figures: { when, most, limit } }];
     });
   },
   examples: [
@@ -82,4 +94,4 @@ export const noOverVoltage: Rule = {
       ],
     },
   ],
-};
+});

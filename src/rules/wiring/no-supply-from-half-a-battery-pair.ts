@@ -1,7 +1,9 @@
-import { millivoltsFromVolts, writeVolts } from '../../quantities/millivolts.ts';
+import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
 import type { JobInput } from '../../records/job.ts';
+import type { KeyPosition } from '../../records/wire-role.ts';
+import { defineRule } from '../define-rule.ts';
 import { nominalVolts } from '../nominal-volts.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 /** A wire counts as the middle of the pair within this share of half the supply (common practice, no source). */
@@ -17,21 +19,31 @@ const truck = (volts: number) => (job: JobInput) => ({
   })),
 });
 
+const words = {
+  summary: () => 'On 24 V nothing is taken from the middle of the battery pair.',
+  why: 'The battery that feeds alone runs flat while the other is overcharged: both die within months.',
+  says: {
+    'half the supply': (wire: { point: string; millivolts: number; key: KeyPosition }, voice: Voice) => ({
+      what: `${wire.point} reads ${voice.volts(wire.millivolts)} (${voice.key(wire.key)}) on a 24 V system: the middle of the battery pair, or a converter.`,
+      whatToDo: 'Take 24 V over both batteries; where the device needs 12 V, use a converter fed with 24 V.',
+    }),
+  },
+};
+
 /** On 24 V nothing is taken from the middle of the battery pair. */
-export const noSupplyFromHalfABatteryPair: Rule = {
+export const noSupplyFromHalfABatteryPair = defineRule({
   id: 'no-supply-from-half-a-battery-pair',
   group: 'wiring',
   severity: 'block',
-  summary: 'On 24 V nothing is taken from the middle of the battery pair.',
-  why: 'The battery that feeds alone runs flat while the other is overcharged: both die within months.',
   source: 'common practice, no source (two 12 V batteries in series make the 24 V system: Army TM 9-2320-211-20)',
+  words,
   check: (facts) => {
     const { connections, probePoints } = workDone(facts.job);
     if (nominalVolts(facts) !== 24) return [];
     return (connections ?? [])
       .filter((made) => made.lead !== 'ground')
-      .flatMap((made): readonly RuleHit[] => {
-        const readings = probePoints?.find((point) => point.name === made.point)?.readings ?? [];
+      .flatMap(({ lead, point = '' }) => {
+        const readings = probePoints?.find((each) => each.name === point)?.readings ?? [];
         const half = readings.find((reading) => {
           if (reading.reference !== 'chassis' && reading.reference !== 'battery negative') return false;
           if (!reading.steady || reading.key === 'crank') return false;
@@ -39,13 +51,8 @@ export const noSupplyFromHalfABatteryPair: Rule = {
           return Math.abs(millivoltsFromVolts(reading.volts) - middle) <= middle * shareOfHalf;
         });
         if (half === undefined) return [];
-        return [
-          {
-            at: made.lead,
-            what: `${made.point} reads ${writeVolts(millivoltsFromVolts(half.volts))} V (${half.key}) on a 24 V system: the middle of the battery pair, or a converter.`,
-            whatToDo: 'Take 24 V over both batteries; where the device needs 12 V, use a converter fed with 24 V.',
-          },
-        ];
+        const figures = { point, millivolts: millivoltsFromVolts(half.volts), key: half.key };
+        return [{ at: lead, says: 'half the supply', figures }];
       });
   },
   examples: [
@@ -57,11 +64,11 @@ export const noSupplyFromHalfABatteryPair: Rule = {
         {
           at: 'supply',
           severity: 'block',
-          what: 'P1 reads 12.60 V (out) on a 24 V system: the middle of the battery pair, or a converter.',
+          what: 'P1 reads 12.60 V (key out) on a 24 V system: the middle of the battery pair, or a converter.',
           whatToDo: 'Take 24 V over both batteries; where the device needs 12 V, use a converter fed with 24 V.',
         },
       ],
     },
     { name: '12.6 V on 12 V', change: (job) => job, finds: [] },
   ],
-};
+});

@@ -1,24 +1,30 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'Nothing is joined to high-voltage wiring (orange sleeve).',
+  why: 'High-voltage cable can kill.',
+  says: {
+    'joined to it': (joint: { lead: DeviceLead }, voice: Voice) => ({
+      what: `The ${voice.lead(joint.lead)} lead is joined to a wire in an orange sleeve.`,
+      whatToDo: "Stop. Leave it as it is, do not touch it again, and have the maker's workshop look at it.",
+    }),
+  },
+};
+
 /** Nothing is joined to high-voltage wiring (orange sleeve). */
-export const noTapOnHighVoltageWiring: Rule = {
+export const noTapOnHighVoltageWiring = defineRule({
   id: 'no-tap-on-high-voltage-wiring',
   group: 'wiring',
   severity: 'block',
-  summary: 'Nothing is joined to high-voltage wiring (orange sleeve).',
-  why: 'High-voltage cable can kill.',
   source: 'SAE J1673 and UNECE R100, orange (from memory)',
+  words,
   check: ({ job }) =>
     (workDone(job).connections ?? [])
       .filter((made) => job.probePoints?.some((point) => point.name === made.point && point.sleeve === 'orange'))
-      .map(
-        (made): RuleHit => ({
-          at: made.lead,
-          what: `The ${made.lead} lead is joined to a wire in an orange sleeve.`,
-          whatToDo: "Stop. Leave it as it is, do not touch it again, and have the maker's workshop look at it.",
-        }),
-      ),
+      .map(({ lead }) => ({ at: lead, says: 'joined to it', figures: { lead } })),
   examples: [
     { name: 'plain wires', change: (job) => job, finds: [] },
     {
@@ -39,4 +45,4 @@ export const noTapOnHighVoltageWiring: Rule = {
       ],
     },
   ],
-};
+});

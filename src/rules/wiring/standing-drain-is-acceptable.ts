@@ -1,26 +1,30 @@
 import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+
+const words = {
+  summary: () => 'The battery lasts as long as the vehicle usually stands.',
+  why: 'A vehicle that does not start after the holidays is blamed on whatever was fitted last.',
+  says: {
+    'runs down': (battery: { milliamps: number; percent: number | null; days: number; wanted: number }) => ({
+      what: `With ${battery.milliamps} mA asleep the battery${battery.percent === null ? '' : ` (${battery.percent} % full at rest)`} is down to half after ${battery.days} days; the vehicle stands up to ${battery.wanted}.`,
+      whatToDo: 'Tell the customer; a battery isolator or a charger helps.',
+    }),
+  },
+};
 
 /** The battery lasts as long as the vehicle usually stands. */
-export const standingDrainIsAcceptable: Rule = {
+export const standingDrainIsAcceptable = defineRule({
   id: 'standing-drain-is-acceptable',
   group: 'wiring',
   severity: 'advise',
-  summary: 'The battery lasts as long as the vehicle usually stands.',
-  why: 'A vehicle that does not start after the holidays is blamed on whatever was fitted last.',
   source:
     'days = usable Ah / (A x 24); half the capacity usable is common practice, no source; charge by rest volts: Army TM 5-3805-262-20, p. 5-142',
+  words,
   check: ({ job, profile, book }) => {
-    const { standingDays, standingDaysWanted, asleepMilliamps, batteryPercent } = workOutElectrics(job, profile, book);
-    return job.identity.visit !== 'wasted visit' && standingDays !== null && standingDays < standingDaysWanted
-      ? [
-          {
-            at: '',
-            what: `With ${asleepMilliamps} mA asleep the battery${batteryPercent === null ? '' : ` (${batteryPercent} % full at rest)`} is down to half after ${standingDays} days; the vehicle stands up to ${standingDaysWanted}.`,
-            whatToDo: 'Tell the customer; a battery isolator or a charger helps.',
-          } satisfies RuleHit,
-        ]
-      : [];
+    const electrics = workOutElectrics(job, profile, book);
+    const { standingDays: days, standingDaysWanted: wanted, asleepMilliamps: milliamps } = electrics;
+    if (job.identity.visit === 'wasted visit' || days === null || milliamps === null || days >= wanted) return [];
+    return [{ at: '', says: 'runs down', figures: { milliamps, percent: electrics.batteryPercent, days, wanted } }];
   },
   examples: [
     { name: '70 Ah and 22 mA for 21 days', change: (job) => job, finds: [] },
@@ -49,4 +53,4 @@ export const standingDrainIsAcceptable: Rule = {
       ],
     },
   ],
-};
+});

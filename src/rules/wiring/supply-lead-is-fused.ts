@@ -1,14 +1,26 @@
-import type { Rule, RuleHit } from '../rule.ts';
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'Every lead that the profile says needs a fuse has one.',
+  why: 'An unfused lead burns where it chafes.',
+  says: {
+    'no fuse': (joint: { lead: DeviceLead }, voice: Voice) => ({
+      what: `The ${voice.lead(joint.lead)} lead has no fuse.`,
+      whatToDo: 'Set the fuse the maker names into the lead, close to the joint.',
+    }),
+  },
+};
+
 /** Every lead that the profile says needs a fuse has one. */
-export const supplyLeadIsFused: Rule = {
+export const supplyLeadIsFused = defineRule({
   id: 'supply-lead-is-fused',
   group: 'wiring',
   severity: 'block',
-  summary: 'Every lead that the profile says needs a fuse has one.',
-  why: 'An unfused lead burns where it chafes.',
   source: "33 CFR 183.455(b)(1), a boat rule used as a yardstick; the device maker's data",
+  words,
   check: ({ job, profile }) =>
     (workDone(job).connections ?? [])
       .filter(
@@ -16,13 +28,7 @@ export const supplyLeadIsFused: Rule = {
           made.fuse === undefined &&
           (made.lead === 'supply' || (made.lead === 'ignition' && (profile?.fusedLeads ?? []).includes('ignition'))),
       )
-      .map(
-        (made): RuleHit => ({
-          at: made.lead,
-          what: `The ${made.lead} lead has no fuse.`,
-          whatToDo: 'Set the fuse the maker names into the lead, close to the joint.',
-        }),
-      ),
+      .map(({ lead }) => ({ at: lead, says: 'no fuse', figures: { lead } })),
   examples: [
     { name: 'a fuse in each lead', change: (job) => job, finds: [] },
     {
@@ -43,4 +49,4 @@ export const supplyLeadIsFused: Rule = {
       ],
     },
   ],
-};
+});

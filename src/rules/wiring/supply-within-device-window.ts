@@ -1,9 +1,11 @@
 import type { Electrics } from '../../electrics/electrics.ts';
 import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
-import { writeVolts } from '../../quantities/millivolts.ts';
 import type { JobInput } from '../../records/job.ts';
+import type { KeyPosition } from '../../records/wire-role.ts';
+import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
-import type { JobFacts, Rule, RuleHit } from '../rule.ts';
+import type { JobFacts } from '../job-facts.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const cranking = (volts: number | null) => (job: JobInput) => ({
@@ -20,63 +22,74 @@ const cranking = (volts: number | null) => (job: JobInput) => ({
   ),
 });
 
+const betterFeed =
+  'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.';
+
 /** Each key position that was read on the supply wire. */
-function outside(electrics: Electrics): readonly RuleHit[] {
-  return electrics.atDevice.flatMap(({ key, millivolts, millivoltsMax }): readonly RuleHit[] => {
+function outside(electrics: Electrics): readonly Hit<typeof words>[] {
+  return electrics.atDevice.flatMap(({ key, millivolts, millivoltsMax }): readonly Hit<typeof words>[] => {
     const least = key === 'crank' ? electrics.crankMillivoltsMin : electrics.supplyMillivoltsMin;
     const most = electrics.supplyMillivoltsMax;
-    const hits: RuleHit[] = [];
+    const hits: Hit<typeof words>[] = [];
     if (least !== null && millivolts < least)
-      hits.push({
-        at: key,
-        what: `The device sees ${writeVolts(millivolts)} V (${key}); it needs at least ${writeVolts(least)} V${key === 'crank' ? ' while the engine cranks' : ''}.`,
-        whatToDo:
-          'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.',
-      });
+      hits.push(
+        key === 'crank'
+          ? { at: key, says: 'too low in crank', figures: { millivolts, least } }
+          : { at: key, says: 'too low', figures: { millivolts, key, least } },
+      );
     if (most !== null && millivoltsMax > most)
-      hits.push({
-        at: key,
-        what: `The device sees ${writeVolts(millivoltsMax)} V (${key}); it bears ${writeVolts(most)} V at most.`,
-        whatToDo: 'Take it off at once; fit a device for this system, or a converter.',
-      });
+      hits.push({ at: key, says: 'too high', figures: { millivolts: millivoltsMax, key, most } });
     return hits;
   });
 }
 
 /** A device that must live through cranking, on a wire that was not read while cranking. */
-function crankNotRead({ job, evidence, profile }: JobFacts, electrics: Electrics): readonly RuleHit[] {
+function crankNotRead({ job, evidence, profile }: JobFacts, electrics: Electrics): readonly Hit<typeof words>[] {
   const lead = workDone(job).connections?.find((made) => made.lead === 'supply');
   const least = electrics.crankMillivoltsMin;
   if (lead === undefined || least === null || profile === null || !electrics.cranks) return [];
   if (electrics.atDevice.some((each) => each.key === 'crank')) return [];
   const battery = evidence.supply.crank?.millivolts;
   if (battery !== undefined && battery < least)
-    return [
-      {
-        at: 'crank',
-        what: `The battery falls to ${writeVolts(battery)} V while cranking; the device needs at least ${writeVolts(least)} V, and no wire carries more than the battery.`,
-        whatToDo: 'Have the battery tested and read again, or fit a device that lives through it.',
-      },
-    ];
-  return [
-    {
-      at: 'crank',
-      what: `The device must see ${writeVolts(least)} V while the engine cranks, and its supply wire was not read then.`,
-      whatToDo: `Read ${lead.point ?? 'the supply wire'} while the starter turns, with the meter holding its lowest value (a plain display misses the first dip).`,
-      severity: 'reason',
-    },
-  ];
+    return [{ at: 'crank', says: 'battery falls too low', figures: { millivolts: battery, least } }];
+  return [{ at: 'crank', says: 'crank not read', figures: { least, point: lead.point ?? null }, severity: 'reason' }];
 }
 
+const words = {
+  summary: () => 'The volts at the device stay within its supply window, also while cranking.',
+  why: 'Outside its window a device restarts, loses data or fails.',
+  says: {
+    'too low': (device: { millivolts: number; key: Exclude<KeyPosition, 'crank'>; least: number }, voice: Voice) => ({
+      what: `The device sees ${voice.volts(device.millivolts)} (${voice.key(device.key)}); it needs at least ${voice.volts(device.least)}.`,
+      whatToDo: betterFeed,
+    }),
+    'too low in crank': (device: { millivolts: number; least: number }, voice: Voice) => ({
+      what: `The device sees ${voice.volts(device.millivolts)} (${voice.key('crank')}); it needs at least ${voice.volts(device.least)} while the engine cranks.`,
+      whatToDo: betterFeed,
+    }),
+    'too high': (device: { millivolts: number; key: KeyPosition; most: number }, voice: Voice) => ({
+      what: `The device sees ${voice.volts(device.millivolts)} (${voice.key(device.key)}); it bears ${voice.volts(device.most)} at most.`,
+      whatToDo: 'Take it off at once; fit a device for this system, or a converter.',
+    }),
+    'battery falls too low': (battery: { millivolts: number; least: number }, voice: Voice) => ({
+      what: `The battery falls to ${voice.volts(battery.millivolts)} while cranking; the device needs at least ${voice.volts(battery.least)}, and no wire carries more than the battery.`,
+      whatToDo: 'Have the battery tested and read again, or fit a device that lives through it.',
+    }),
+    'crank not read': (device: { least: number; point: string | null }, voice: Voice) => ({
+      what: `The device must see ${voice.volts(device.least)} while the engine cranks, and its supply wire was not read then.`,
+      whatToDo: `Read ${device.point ?? 'the supply wire'} while the starter turns, with the meter holding its lowest value (a plain display misses the first dip).`,
+    }),
+  },
+};
+
 /** The volts at the device stay within its supply window, also while cranking. */
-export const supplyWithinDeviceWindow: Rule = {
+export const supplyWithinDeviceWindow = defineRule({
   id: 'supply-within-device-window',
   group: 'wiring',
   severity: 'block',
-  summary: 'The volts at the device stay within its supply window, also while cranking.',
-  why: 'Outside its window a device restarts, loses data or fails.',
   source:
     "the device maker's data, in devices.json; drop of the leads: FAA AC 43.13-1B chapter 11; window codes: ISO 16750-2",
+  words,
   check: (facts) => {
     if (facts.job.identity.visit === 'wasted visit') return [];
     const electrics = workOutElectrics(facts.job, facts.profile, facts.book);
@@ -138,4 +151,4 @@ export const supplyWithinDeviceWindow: Rule = {
       ],
     },
   ],
-};
+});

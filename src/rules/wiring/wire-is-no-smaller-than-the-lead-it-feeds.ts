@@ -1,7 +1,9 @@
-import { isSmaller, writeGauge } from '../../electrics/smallest-conductor.ts';
+import { isSmaller } from '../../electrics/smallest-conductor.ts';
+import type { DeviceLead } from '../../records/connection.ts';
 import type { JobInput } from '../../records/job.ts';
 import type { Gauge } from '../../records/probe-point.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import { defineRule } from '../define-rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 const withWire = (name: string, gauge: Gauge) => (job: JobInput) => ({
@@ -9,32 +11,44 @@ const withWire = (name: string, gauge: Gauge) => (job: JobInput) => ({
   probePoints: (job.probePoints ?? []).map((point) => (point.name === name ? { ...point, gauge } : point)),
 });
 
+type Thin = { readonly lead: DeviceLead; readonly own: Gauge; readonly point: string; readonly wire: Gauge };
+
+const thinWire = ({ lead, own, point, wire }: Thin, voice: Voice) =>
+  `The ${voice.lead(lead)} lead (${voice.gauge(own)}) is fed by ${point}, a wire of only ${voice.gauge(wire)}.`;
+
+const words = {
+  summary: () => 'The vehicle wire that is tapped is no thinner than the lead it feeds.',
+  why: 'A thin wire is often a signal, not a supply; its own fuse and gauge were chosen without the device.',
+  says: {
+    'feeds too thick a lead': (joint: Thin, voice: Voice) => ({
+      what: thinWire(joint, voice),
+      whatToDo: 'Choose a thicker wire, best one of the ignition switch or the fuse box.',
+    }),
+    'sense lead only': (joint: Thin, voice: Voice) => ({
+      what: thinWire(joint, voice),
+      whatToDo: 'A lead that only senses may hang on it; make sure that it is a feed and no signal.',
+    }),
+  },
+};
+
 /** The vehicle wire that is tapped is no thinner than the lead it feeds. */
-export const wireIsNoSmallerThanTheLeadItFeeds: Rule = {
+export const wireIsNoSmallerThanTheLeadItFeeds = defineRule({
   id: 'wire-is-no-smaller-than-the-lead-it-feeds',
   group: 'wiring',
   severity: 'reason',
-  summary: 'The vehicle wire that is tapped is no thinner than the lead it feeds.',
-  why: 'A thin wire is often a signal, not a supply; its own fuse and gauge were chosen without the device.',
   source: 'common practice, no source; AWG sizes: ASTM B258; smallest conductor decides: FAA AC 43.13-1B 11-48',
+  words,
   check: ({ job, profile }) => {
     const { connections, probePoints } = workDone(job);
-    return (connections ?? []).flatMap((made): readonly RuleHit[] => {
-      const lead = made.gauge ?? profile?.leadGauge;
-      const wire = probePoints?.find((point) => point.name === made.point)?.gauge;
-      if (lead === undefined || wire === undefined || !isSmaller(wire, lead)) return [];
-      return [
-        {
-          at: made.lead,
-          what: `The ${made.lead} lead (${writeGauge(lead)}) is fed by ${made.point}, a wire of only ${writeGauge(wire)}.`,
-          whatToDo:
-            made.lead === 'ignition'
-              ? 'A lead that only senses may hang on it; make sure that it is a feed and no signal.'
-              : 'Choose a thicker wire, best one of the ignition switch or the fuse box.',
-          // an ignition lead only senses: it draws next to nothing
-          ...(made.lead === 'ignition' ? { severity: 'advise' as const } : {}),
-        },
-      ];
+    return (connections ?? []).flatMap(({ lead, point = '', gauge }): readonly Hit<typeof words>[] => {
+      const own = gauge ?? profile?.leadGauge;
+      const wire = probePoints?.find((each) => each.name === point)?.gauge;
+      if (own === undefined || wire === undefined || !isSmaller(wire, own)) return [];
+      const figures = { lead, own, point, wire };
+      // an ignition lead only senses: it draws next to nothing
+      return lead === 'ignition'
+        ? [{ at: lead, says: 'sense lead only', figures, severity: 'advise' }]
+        : [{ at: lead, says: 'feeds too thick a lead', figures }];
     });
   },
   examples: [
@@ -65,4 +79,4 @@ export const wireIsNoSmallerThanTheLeadItFeeds: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,30 +1,48 @@
+import { defineRule } from '../define-rule.ts';
 import { withHarness } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+/** Least bend radius in diameters of the bundle (Army TM 1-1500-204-23-4), and at a supported terminal (from memory). */
+const bendTimesMin = 10;
+const bendTimesMinAtTerminal = 3;
+
+const words = {
+  summary: () => 'No bend is tighter than ten times the diameter of the bundle.',
+  why: 'A tight bend works the strands and presses through the insulation.',
+  says: {
+    'too tight': (bend: { times: number; least: number }, voice: Voice) => ({
+      what: `The tightest bend is ${voice.decimal(bend.times)} times the diameter of the bundle; ${bend.least} times or more is wanted.`,
+      whatToDo: 'Open the bend, or support it at the terminal.',
+    }),
+    'too tight at a terminal': (bend: { times: number; least: number; leastAtTerminal: number }, voice: Voice) => ({
+      what: `The tightest bend is ${voice.decimal(bend.times)} times the diameter of the bundle; ${bend.least} times or more is wanted.`,
+      whatToDo: `Open the bend: less than ${bend.leastAtTerminal} times is too tight even at a supported terminal.`,
+    }),
+  },
+};
+
 /** No bend is tighter than ten times the diameter of the bundle. */
-export const bendRadiusIsWideEnough: Rule = {
+export const bendRadiusIsWideEnough = defineRule({
   id: 'bend-radius-is-wide-enough',
   group: 'workmanship',
   severity: 'advise',
-  summary: 'No bend is tighter than ten times the diameter of the bundle.',
-  why: 'A tight bend works the strands and presses through the insulation.',
   source: 'Army TM 1-1500-204-23-4 (10 times the outside diameter); 3 times at a supported terminal: from memory',
+  words,
   check: ({ job }) => {
-    const { harness } = workDone(job);
-    const radius = harness?.bendRadiusTimesDiameter;
-    if (radius === undefined || radius >= 10) return [];
-    return [
-      {
-        at: 'harness',
-        what: `The tightest bend is ${radius} times the diameter of the bundle; 10 times or more is wanted.`,
-        whatToDo:
-          radius < 3
-            ? 'Open the bend: less than 3 times is too tight even at a supported terminal.'
-            : 'Open the bend, or support it at the terminal.',
-        ...(radius < 3 ? { severity: 'reason' as const } : {}),
-      },
-    ];
+    const times = workDone(job).harness?.bendRadiusTimesDiameter;
+    const [least, leastAtTerminal] = [bendTimesMin, bendTimesMinAtTerminal];
+    if (times === undefined || times >= least) return [];
+    return times < leastAtTerminal
+      ? [
+          {
+            at: 'harness',
+            says: 'too tight at a terminal',
+            figures: { times, least, leastAtTerminal },
+            severity: 'reason',
+          },
+        ]
+      : [{ at: 'harness', says: 'too tight', figures: { times, least } }];
   },
   examples: [
     { name: 'bend of ten diameters', change: withHarness({ bendRadiusTimesDiameter: 10 }), finds: [] },
@@ -53,4 +71,4 @@ export const bendRadiusIsWideEnough: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,6 +1,7 @@
-import type { Connection } from '../../records/connection.ts';
+import type { Connection, DeviceLead, SpliceMethod } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 function sealed(made: Connection): boolean {
@@ -10,21 +11,34 @@ function sealed(made: Connection): boolean {
   return made.method === 'connector pin' && made.covered === 'closed housing';
 }
 
+const words = {
+  summary: () => 'Where water, salt or washing reaches, the joint is sealed.',
+  why: 'Tape is no seal: moisture creeps along the strands and corrodes the joint open.',
+  says: {
+    'not sealed': (
+      joint: { lead: DeviceLead; method: SpliceMethod; cover: NonNullable<Connection['covered']> | null },
+      voice: Voice,
+    ) => ({
+      what: `The joint of the ${voice.lead(joint.lead)} lead (${joint.method}, ${joint.cover ?? 'cover not recorded'}) is in a wet place and not sealed.`,
+      whatToDo: 'Use a sealed crimp splice or a sealed sleeve, or move the joint to a dry place.',
+    }),
+  },
+};
+
 /** Where water, salt or washing reaches, the joint is sealed. */
-export const methodSuitsAWetPlace: Rule = {
+export const methodSuitsAWetPlace = defineRule({
   id: 'method-suits-a-wet-place',
   group: 'workmanship',
   severity: 'reason',
-  summary: 'Where water, salt or washing reaches, the joint is sealed.',
-  why: 'Tape is no seal: moisture creeps along the strands and corrodes the joint open.',
   source: 'common practice, no source (FAA AC 43.13-1B 11-159 allows tape only as secondary support)',
+  words,
   check: ({ job }) =>
     (workDone(job).connections ?? [])
       .filter((made) => made.wetPlace && !sealed(made))
-      .map((made) => ({
-        at: made.lead,
-        what: `The joint of the ${made.lead} lead (${made.method}, ${made.covered ?? 'cover not recorded'}) is in a wet place and not sealed.`,
-        whatToDo: 'Use a sealed crimp splice or a sealed sleeve, or move the joint to a dry place.',
+      .map(({ lead, method, covered }) => ({
+        at: lead,
+        says: 'not sealed',
+        figures: { lead, method, cover: covered ?? null },
       })),
   examples: [
     {
@@ -55,4 +69,4 @@ export const methodSuitsAWetPlace: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,23 +1,31 @@
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'No joint is held by twisting alone.',
+  why: 'A twist alone works loose; its resistance rises until the lead drops out or heats.',
+  says: {
+    'only twisted': (joint: { lead: DeviceLead }, voice: Voice) => ({
+      what: `The ${voice.lead(joint.lead)} lead is only twisted to the vehicle wire.`,
+      whatToDo: 'Make the joint again: pass through and wrap, solder, or crimp; then cover it and tie it.',
+    }),
+  },
+};
+
 /** No joint is held by twisting alone. */
-export const noTwistOnlyJoint: Rule = {
+export const noTwistOnlyJoint = defineRule({
   id: 'no-twist-only-joint',
   group: 'workmanship',
   severity: 'reason',
-  summary: 'No joint is held by twisting alone.',
-  why: 'A twist alone works loose; its resistance rises until the lead drops out or heats.',
   source: '13 CCR 1249 (joints fastened mechanically and electrically, and insulated)',
+  words,
   check: ({ job }) =>
     (workDone(job).connections ?? [])
       .filter((made) => made.method === 'twist only')
-      .map((made) => ({
-        at: made.lead,
-        what: `The ${made.lead} lead is only twisted to the vehicle wire.`,
-        whatToDo: 'Make the joint again: pass through and wrap, solder, or crimp; then cover it and tie it.',
-      })),
+      .map(({ lead }) => ({ at: lead, says: 'only twisted', figures: { lead } })),
   examples: [
     { name: 'soldered tap', change: withConnection('ignition', { method: 'soldered tap' }), finds: [] },
     {
@@ -33,4 +41,4 @@ export const noTwistOnlyJoint: Rule = {
       ],
     },
   ],
-};
+});

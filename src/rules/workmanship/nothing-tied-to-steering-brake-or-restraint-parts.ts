@@ -1,8 +1,11 @@
+import type { Harness } from '../../records/placement.ts';
+import { defineRule } from '../define-rule.ts';
 import { withHarness } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
 import { workDone } from '../work-done.ts';
 
-const nouns: Readonly<Record<string, string>> = {
+type ForbiddenPart = Exclude<Harness['tiedTo'][number], 'vehicle harness' | 'bracket'>;
+
+const nouns: Readonly<Record<ForbiddenPart, string>> = {
   steering: 'the steering',
   pedal: 'a pedal',
   'brake line': 'a brake line',
@@ -11,23 +14,29 @@ const nouns: Readonly<Record<string, string>> = {
   'fuel line': 'a fuel line',
 };
 
+const words = {
+  summary: () => 'Nothing is tied to steering, pedals, brake or fuel lines, restraint wiring or high-voltage cable.',
+  why: 'A tie there can jam, chafe or disable what keeps people alive.',
+  says: {
+    'tied to it': (tie: { part: ForbiddenPart }) => ({
+      what: `The harness is tied to ${nouns[tie.part]}.`,
+      whatToDo: 'Cut that tie now and tie to a bracket or a body harness instead.',
+    }),
+  },
+};
+
 /** Nothing is tied to steering, pedals, brake or fuel lines, restraint wiring or high-voltage cable. */
-export const nothingTiedToSteeringBrakeOrRestraintParts: Rule = {
+export const nothingTiedToSteeringBrakeOrRestraintParts = defineRule({
   id: 'nothing-tied-to-steering-brake-or-restraint-parts',
   group: 'workmanship',
   severity: 'block',
-  summary: 'Nothing is tied to steering, pedals, brake or fuel lines, restraint wiring or high-voltage cable.',
-  why: 'A tie there can jam, chafe or disable what keeps people alive.',
   source:
     'common practice, no source; 49 USC 30122(b) (safety equipment is not made inoperative); FAA AC 43.13-1B 11-96(w) for fuel lines',
+  words,
   check: ({ job }) =>
-    (workDone(job).harness?.tiedTo ?? [])
-      .filter((part) => part !== 'vehicle harness' && part !== 'bracket')
-      .map((part) => ({
-        at: part,
-        what: `The harness is tied to ${nouns[part]}.`,
-        whatToDo: 'Cut that tie now and tie to a bracket or a body harness instead.',
-      })),
+    (workDone(job).harness?.tiedTo ?? []).flatMap((part) =>
+      part === 'vehicle harness' || part === 'bracket' ? [] : [{ at: part, says: 'tied to it', figures: { part } }],
+    ),
   examples: [
     { name: 'tied to the vehicle harness', change: withHarness({ tiedTo: ['vehicle harness', 'bracket'] }), finds: [] },
     {
@@ -61,4 +70,4 @@ export const nothingTiedToSteeringBrakeOrRestraintParts: Rule = {
       ],
     },
   ],
-};
+});

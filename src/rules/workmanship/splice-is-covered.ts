@@ -1,7 +1,9 @@
-import type { SpliceMethod } from '../../records/connection.ts';
+import type { DeviceLead, SpliceMethod } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
+import { tapeMillimetresMin } from './tape-is-long-enough.ts';
 
 /** Joints made on a bared wire, which need a cover of their own. */
 const splices: readonly SpliceMethod[] = [
@@ -12,36 +14,38 @@ const splices: readonly SpliceMethod[] = [
   'twist only',
 ];
 
+const words = {
+  summary: () => 'Every joint is covered by tape, sleeve or a closed housing.',
+  why: 'A bare joint under the dash touches metal sooner or later: the fuse blows, or the vehicle wire shorts where nothing protects it.',
+  says: {
+    bare: (joint: { lead: DeviceLead; least: number }, voice: Voice) => ({
+      what: `The joint of the ${voice.lead(joint.lead)} lead is bare.`,
+      whatToDo: `Cover it with ${joint.least} mm of tape or more, or with heat-shrink, and tie it.`,
+    }),
+    'not recorded': (joint: { lead: DeviceLead }, voice: Voice) => ({
+      what: `How the joint of the ${voice.lead(joint.lead)} lead is covered is not recorded.`,
+      whatToDo: 'Look at the joint and record its cover.',
+    }),
+  },
+};
+
 /** Every joint is covered by tape, sleeve or a closed housing. */
-export const spliceIsCovered: Rule = {
+export const spliceIsCovered = defineRule({
   id: 'splice-is-covered',
   group: 'workmanship',
   severity: 'reason',
-  summary: 'Every joint is covered by tape, sleeve or a closed housing.',
-  why: 'A bare joint under the dash touches metal sooner or later: the fuse blows, or the vehicle wire shorts where nothing protects it.',
   source: '13 CCR 1249 (joints insulated); block on live leads: common practice, no source',
+  words,
   check: ({ job }) =>
-    (workDone(job).connections ?? []).flatMap((made): readonly RuleHit[] => {
-      if (made.covered === 'not covered') {
-        const live = made.lead !== 'ground';
-        if (!live && made.method === 'ring terminal') return [];
-        return [
-          {
-            at: made.lead,
-            what: `The joint of the ${made.lead} lead is bare.`,
-            whatToDo: 'Cover it with 25 mm of tape or more, or with heat-shrink, and tie it.',
-            ...(live ? { severity: 'block' as const } : {}),
-          },
-        ];
+    (workDone(job).connections ?? []).flatMap(({ lead, method, covered }): readonly Hit<typeof words>[] => {
+      if (covered === 'not covered') {
+        const live = lead !== 'ground';
+        if (!live && method === 'ring terminal') return [];
+        const figures = { lead, least: tapeMillimetresMin };
+        return [{ at: lead, says: 'bare', figures, ...(live ? { severity: 'block' } : {}) }];
       }
-      if (made.covered !== undefined || !splices.includes(made.method)) return [];
-      return [
-        {
-          at: made.lead,
-          what: `How the joint of the ${made.lead} lead is covered is not recorded.`,
-          whatToDo: 'Look at the joint and record its cover.',
-        },
-      ];
+      if (covered !== undefined || !splices.includes(method)) return [];
+      return [{ at: lead, says: 'not recorded', figures: { lead } }];
     }),
   examples: [
     { name: 'joint in heat-shrink', change: withConnection('supply', { covered: 'heat-shrink' }), finds: [] },
@@ -75,4 +79,4 @@ export const spliceIsCovered: Rule = {
       ],
     },
   ],
-};
+});

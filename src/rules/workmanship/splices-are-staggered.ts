@@ -1,26 +1,36 @@
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule } from '../rule.ts';
+import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 /** Common practice, no source: the length of one taped joint. */
-const jointMillimetresMin = 25;
+export const jointMillimetresMin = 25;
+
+const words = {
+  summary: () => `Joints in one bundle stand at least ${jointMillimetresMin} mm apart.`,
+  why: 'Joints side by side make a lump that chafes, and one failed cover then shorts two wires.',
+  says: {
+    'too close': (joint: { lead: DeviceLead; distance: number; least: number }, voice: Voice) => ({
+      what: `The joint of the ${voice.lead(joint.lead)} lead is ${joint.distance} mm from the next one; ${joint.least} mm or more is wanted.`,
+      whatToDo: 'Move one joint along the bundle.',
+    }),
+  },
+};
 
 /** Joints in one bundle stand at least 25 mm apart. */
-export const splicesAreStaggered: Rule = {
+export const splicesAreStaggered = defineRule({
   id: 'splices-are-staggered',
   group: 'workmanship',
   severity: 'advise',
-  summary: 'Joints in one bundle stand at least 25 mm apart.',
-  why: 'Joints side by side make a lump that chafes, and one failed cover then shorts two wires.',
   source: 'FAA AC 43.13-1B ch. 11 (splices in a bundle are staggered); the 25 mm is common practice, no source',
+  words,
   check: ({ job }) =>
-    (workDone(job).connections ?? [])
-      .filter((made) => made.nextJointMillimetres !== undefined && made.nextJointMillimetres < jointMillimetresMin)
-      .map((made) => ({
-        at: made.lead,
-        what: `The joint of the ${made.lead} lead is ${made.nextJointMillimetres} mm from the next one; ${jointMillimetresMin} mm or more is wanted.`,
-        whatToDo: 'Move one joint along the bundle.',
-      })),
+    (workDone(job).connections ?? []).flatMap(({ lead, nextJointMillimetres: distance }) =>
+      distance === undefined || distance >= jointMillimetresMin
+        ? []
+        : [{ at: lead, says: 'too close', figures: { lead, distance, least: jointMillimetresMin } }],
+    ),
   examples: [
     { name: 'joints 25 mm apart', change: withConnection('supply', { nextJointMillimetres: 25 }), finds: [] },
     {
@@ -36,4 +46,4 @@ export const splicesAreStaggered: Rule = {
       ],
     },
   ],
-};
+});

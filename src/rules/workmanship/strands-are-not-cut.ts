@@ -1,47 +1,45 @@
+import type { DeviceLead } from '../../records/connection.ts';
+import { defineRule } from '../define-rule.ts';
 import { nickedStrandsMax } from '../nicked-strands-max.ts';
 import { withConnection } from '../overlay.ts';
-import type { Rule, RuleHit } from '../rule.ts';
+import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
+const words = {
+  summary: () => 'Stripping cuts no strand and nicks no more than the table allows.',
+  why: 'Cut strands take away cross-section and strength at the very place that bends most.',
+  says: {
+    cut: (joint: { lead: DeviceLead }, voice: Voice) => ({
+      what: `Strands were cut in stripping for the ${voice.lead(joint.lead)} lead; none may be.`,
+      whatToDo: 'Cut back to sound wire, strip with the die that fits, and make the joint again.',
+    }),
+    'nicked, not counted': (joint: { lead: DeviceLead; allowed: number }, voice: Voice) => ({
+      what: `Strands were nicked in stripping for the ${voice.lead(joint.lead)} lead, but not counted; ${joint.allowed} are allowed.`,
+      whatToDo: 'Count the nicked strands and record them.',
+    }),
+    nicked: (joint: { lead: DeviceLead; nicked: number; allowed: number }, voice: Voice) => ({
+      what: `${joint.nicked} strands were nicked in stripping for the ${voice.lead(joint.lead)} lead; ${joint.allowed} are allowed.`,
+      whatToDo: 'Cut back to sound wire, strip with the die that fits, and make the joint again.',
+    }),
+  },
+};
+
 /** Stripping cuts no strand and nicks no more than the table allows. */
-export const strandsAreNotCut: Rule = {
+export const strandsAreNotCut = defineRule({
   id: 'strands-are-not-cut',
   group: 'workmanship',
   severity: 'reason',
-  summary: 'Stripping cuts no strand and nicks no more than the table allows.',
-  why: 'Cut strands take away cross-section and strength at the very place that bends most.',
   source:
     'FAA AC 43.13-1B table 11-13 (copper: 24-14 AWG 2 nicked, 12-10 AWG 4, 8-4 AWG 6; none cut up to 10 AWG); aircraft practice, a strict yardstick',
+  words,
   check: ({ job, profile }) =>
-    (workDone(job).connections ?? []).flatMap((made): readonly RuleHit[] => {
-      if (made.stripped === 'strands cut') {
-        return [
-          {
-            at: made.lead,
-            what: `Strands were cut in stripping for the ${made.lead} lead; none may be.`,
-            whatToDo: 'Cut back to sound wire, strip with the die that fits, and make the joint again.',
-          },
-        ];
-      }
-      if (made.stripped !== 'strands nicked') return [];
+    (workDone(job).connections ?? []).flatMap((made): readonly Hit<typeof words>[] => {
+      const { lead, stripped, nickedStrands: nicked } = made;
+      if (stripped === 'strands cut') return [{ at: lead, says: 'cut', figures: { lead } }];
+      if (stripped !== 'strands nicked') return [];
       const allowed = nickedStrandsMax(made.gauge ?? profile?.leadGauge);
-      if (made.nickedStrands === undefined) {
-        return [
-          {
-            at: made.lead,
-            what: `Strands were nicked in stripping for the ${made.lead} lead, but not counted; ${allowed} are allowed.`,
-            whatToDo: 'Count the nicked strands and record them.',
-          },
-        ];
-      }
-      if (made.nickedStrands <= allowed) return [];
-      return [
-        {
-          at: made.lead,
-          what: `${made.nickedStrands} strands were nicked in stripping for the ${made.lead} lead; ${allowed} are allowed.`,
-          whatToDo: 'Cut back to sound wire, strip with the die that fits, and make the joint again.',
-        },
-      ];
+      if (nicked === undefined) return [{ at: lead, says: 'nicked, not counted', figures: { lead, allowed } }];
+      return nicked <= allowed ? [] : [{ at: lead, says: 'nicked', figures: { lead, nicked, allowed } }];
     }),
   examples: [
     {
@@ -74,4 +72,4 @@ export const strandsAreNotCut: Rule = {
       ],
     },
   ],
-};
+});

@@ -1,16 +1,14 @@
 import type { Colour, Sentences } from '../sentences.ts';
+import { colourWords } from './evidence-words-en.ts';
 
 const joined = (words: readonly string[], last: string) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 const many = (count: string, thing: string) => `${count} ${thing}${count === '1' ? '' : 's'}`;
 const and = (words: readonly string[]) => joined(words, 'and');
 const article = (name: string) => `${/^(?:[aeio]|u(?!ni|s)|hour)/i.test(name) ? 'An' : 'A'} ${name}`;
-const colourWords = ({ colour, stripe }: Colour) => (stripe === null ? colour : `${colour} with ${stripe} stripe`);
 const wireWords = ({ colour, stripe }: Colour) =>
   stripe === null ? `the ${colour} wire` : `the ${colour} wire with ${stripe} stripe`;
 const capital = (text: string) => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
-const subject = (name: string, colour: Colour | null) =>
-  colour === null ? `The wire (${name})` : `${capital(colourWords(colour))} (${name})`;
 
 /** Every sentence of the documents, in English. */
 export const sentencesEn: Sentences = {
@@ -77,13 +75,6 @@ export const sentencesEn: Sentences = {
   fastener: ({ name, fastener, out, back }) =>
     `${capital(name)}: ${out} × ${fastener} out, ${back === null ? 'number back in not recorded' : `${back} back in`}.`,
   system: (volts, drive) => (drive === null ? `${volts} V` : `${volts} V, ${drive}`),
-  reading: (volts, where, how) => `${volts} V ${where}${how === 'plain' ? '' : ` ${how}`}`,
-  wireIs: ({ name, colour, role, terminal, readings }) =>
-    `${subject(name, colour)} is ${role}${terminal === null ? '' : ` (terminal ${terminal})`}: ${readings.join(', ')}.`,
-  wireOpen: ({ name, colour, roles }) =>
-    roles.length === 0
-      ? `${subject(name, colour)} fits no role: it reads like none of the feeds looked for.`
-      : `${subject(name, colour)} is not proven; it could still be ${joined(roles, 'or')}.`,
   verdictStands: (role) => `The installer took it for: ${role}.`,
   keyOutWait: (minutes) => `First column read ${many(minutes, 'minute')} or longer after key out.`,
   atCurrent: (drop, milliamps) => `${drop} at ${milliamps} mA`,
@@ -100,13 +91,12 @@ export const sentencesEn: Sentences = {
     standingValue: (days, milliamps, assumed) =>
       `${many(days, 'day')}${milliamps === null ? '' : `; vehicle and device draw ${milliamps} mA asleep`}${assumed ? ', the vehicle’s own share assumed' : ''}`,
   },
-  rulesLine: (held, count) =>
-    held === count
-      ? `All ${count} trade rules found nothing to say of this job.`
-      : `${held} of ${count} trade rules found nothing to say of this job; what the others found stands above.`,
+  rulesLine: {
+    'all hold': 'None of the trade rules found anything to say of this job.',
+    'some found something': 'What some trade rules found stands above; the others found nothing to say of this job.',
+  },
   rulesSources: (sources) =>
     `Published sources: ${sources}; the rest is common practice of the trade. The installer can print each rule with its source.`,
-  finding: ({ what }) => what,
   signed: (answer, name, at) =>
     `The customer ${answer}${name === null ? '' : `: ${name}`}${at === null ? '' : `, ${at}`}.`,
   notSigned: (because) => `Not signed: ${because}.`,

@@ -18,8 +18,6 @@ export type Terms = {
   readonly roles: Readonly<Record<WireRole, string>>;
   /** heads of columns */
   readonly keys: Readonly<Record<KeyPosition | 'ready' | 'asleep', string>>;
-  /** "with the key out" */
-  readonly whereKey: Readonly<Record<KeyPosition | 'ready' | 'asleep', string>>;
   readonly commonPractice: string;
   readonly shows: Readonly<Record<NonNullable<Job['photographs']>[number]['shows'], string>>;
   readonly units: Readonly<Record<InvoiceLine['unit'] | 'in' | 'mm' | 'h', string>>;
@@ -110,16 +108,6 @@ export const termsEn: Terms = {
     running: 'running',
     ready: 'ready',
     asleep: 'asleep',
-  },
-  whereKey: {
-    out: 'with the key out',
-    off: 'with the key off',
-    accessory: 'in accessory',
-    on: 'with the key on',
-    crank: 'while cranking',
-    running: 'with the engine running',
-    ready: 'with the vehicle ready',
-    asleep: 'with the vehicle asleep',
   },
   shows: {
     vehicle: 'the vehicle',

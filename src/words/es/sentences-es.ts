@@ -1,5 +1,5 @@
-import type { Colour, Sentences } from '../sentences.ts';
-import { coloursEs } from './colours-es.ts';
+import type { Sentences } from '../sentences.ts';
+import { colourWords } from './evidence-words-es.ts';
 
 // "y" becomes "e" before the sound of i, "o" becomes "u" before the sound of o
 const joined = (words: readonly string[], last: 'y' | 'o') => {
@@ -10,13 +10,7 @@ const joined = (words: readonly string[], last: 'y' | 'o') => {
 };
 const many = (count: string, thing: string) => `${count} ${thing}${count === '1' ? '' : 's'}`;
 const and = (words: readonly string[]) => joined(words, 'y');
-const colourWords = ({ colour, stripe }: Colour) => {
-  const own = coloursEs[colour.toLowerCase()]?.[0] ?? colour;
-  return stripe === null ? own : `${own} con raya ${coloursEs[stripe.toLowerCase()]?.[1] ?? stripe}`;
-};
 const capital = (text: string) => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
-const subject = (name: string, colour: Colour | null) =>
-  colour === null ? `El cable (${name})` : `${capital(colourWords(colour))} (${name})`;
 const leadWords = { supply: 'la alimentación', ignition: 'el encendido', ground: 'la masa' };
 const answers = { accepts: 'acepta', 'accepts with remark': 'acepta con observación', refuses: 'rechaza' };
 
@@ -88,14 +82,6 @@ export const sentencesEs: Sentences = {
   fastener: ({ name, fastener, out, back }) =>
     `${capital(name)}: ${out} × ${fastener} fuera, ${back === null ? 'no consta cuántos se pusieron' : `${back} puestos de nuevo`}.`,
   system: (volts, drive) => (drive === null ? `${volts} V` : `${volts} V, ${drive}`),
-  reading: (volts, where, how) =>
-    `${volts} V ${where}${how === 'plain' ? '' : how === 'loaded' ? ' con carga' : ' contra un cable con tensión'}`,
-  wireIs: ({ name, colour, role, terminal, readings }) =>
-    `${subject(name, colour)} es ${role}${terminal === null ? '' : ` (borne ${terminal})`}: ${readings.join(', ')}.`,
-  wireOpen: ({ name, colour, roles }) =>
-    roles.length === 0
-      ? `${subject(name, colour)} no encaja en ningún papel: no lee como ninguno de los cables buscados.`
-      : `${subject(name, colour)} no está demostrado; aún podría ser ${joined(roles, 'o')}.`,
   verdictStands: (role) => `El instalador lo tomó por: ${role}.`,
   keyOutWait: (minutes) => `Primera columna leída ${many(minutes, 'minuto')} o más después de quitar la llave.`,
   atCurrent: (drop, milliamps) => `${drop} a ${milliamps} mA`,
@@ -112,13 +98,13 @@ export const sentencesEs: Sentences = {
     standingValue: (days, milliamps, assumed) =>
       `${many(days, 'día')}${milliamps === null ? '' : `; vehículo y aparato consumen ${milliamps} mA en reposo`}${assumed ? ', el consumo propio del vehículo es supuesto' : ''}`,
   },
-  rulesLine: (held, count) =>
-    held === count
-      ? `Las ${count} reglas del oficio no encontraron nada que objetar.`
-      : `${held} de ${count} reglas del oficio no encontraron nada que objetar; lo que hallaron las demás consta arriba.`,
+  rulesLine: {
+    'all hold': 'Ninguna de las reglas del oficio encontró nada que objetar en este trabajo.',
+    'some found something':
+      'Las demás reglas del oficio no encontraron nada que objetar en este trabajo; lo que hallaron algunas consta arriba.',
+  },
   rulesSources: (sources) =>
     `Fuentes publicadas: ${sources}; el resto es práctica común del oficio. El instalador puede imprimir cada regla con su fuente.`,
-  finding: ({ summary, at }) => `No se cumple${at === '' ? '' : ` (${at})`}: ${summary}`,
   signed: (answer, name, at) =>
     `El cliente ${answers[answer]}${name === null ? '' : `: ${name}`}${at === null ? '' : `, ${at}`}.`,
   notSigned: (because) => `Sin firmar: ${because}.`,

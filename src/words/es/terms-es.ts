@@ -78,16 +78,6 @@ export const termsEs: Terms = {
     ready: 'listo',
     asleep: 'en reposo',
   },
-  whereKey: {
-    out: 'sin la llave',
-    off: 'con la llave en apagado',
-    accessory: 'en accesorios',
-    on: 'con el contacto dado',
-    crank: 'durante el arranque',
-    running: 'con el motor en marcha',
-    ready: 'con el vehículo listo',
-    asleep: 'con el vehículo en reposo',
-  },
   shows: {
     vehicle: 'el vehículo',
     plate: 'la matrícula',

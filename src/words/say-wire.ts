@@ -1,0 +1,75 @@
+import type { ShownReading, WireEvidence } from '../evidence/evidence.ts';
+import { isGroundDrop } from '../evidence/ground-test.ts';
+import { roleSignatures } from '../evidence/role-signatures.ts';
+import { isKeyOut, reversed } from '../evidence/surroundings.ts';
+import { millivoltsFromVolts } from '../quantities/millivolts.ts';
+import type { Reading } from '../records/reading.ts';
+import { terminalNumbers } from '../records/wire-role.ts';
+import type { Speech } from './speech.ts';
+
+/** What is known of a wire, as one sentence that a customer's mechanic would accept, with the readings it rests on. */
+export function sayWire(wire: WireEvidence, speech: Speech): string {
+  const { evidence, role } = speech;
+  const name = evidence.wire(wire);
+  if (wire.conclusion.kind === 'open') return sayOpen(name, wire, wire.conclusion.remaining, speech);
+  const concluded = wire.conclusion.role;
+  return evidence.wireIs(name, role(concluded), terminalNumbers[concluded], proofOf(wire, speech));
+}
+
+function sayOpen(
+  name: string,
+  { shown }: WireEvidence,
+  remaining: readonly (keyof typeof terminalNumbers)[],
+  speech: Speech,
+): string {
+  const { evidence, role, or } = speech;
+  const left = remaining.filter((each) => each !== 'unknown');
+  const [only] = left;
+  if (only === undefined) return evidence.fitsNoRole(name, levelsInWords(shown, speech));
+  if (left.length === roleSignatures.length) return evidence.nothingRuledOut(name);
+  if (remaining.length === 1) return evidence.readsLike(name, role(only));
+  return evidence.couldBe(name, or(left.map(role)), remaining.includes('unknown'));
+}
+
+function proofOf({ conclusion, shown }: WireEvidence, speech: Speech): string {
+  if (conclusion.kind === 'open') return '';
+  if (conclusion.role === 'ground') return speech.and(shown.map(({ reading }) => groundProof(reading, speech)));
+  if (conclusion.role === 'signal') return speech.evidence.signalProof(readingsInWords(shown, speech));
+  return levelsInWords(shown, speech);
+}
+
+/** Readings sorted into dead, live, low and odd, each in the order of a drive. */
+function levelsInWords(shown: readonly ShownReading[], speech: Speech): string {
+  return (['dead', 'live', 'low', 'odd'] as const)
+    .map((level) => ({ level, of: shown.filter((each) => each.shows === level) }))
+    .filter(({ of }) => of.length > 0)
+    .map(({ level, of }) => `${speech.evidence.shows[level]} ${readingsInWords(of, speech)}`)
+    .join('; ');
+}
+
+/** Readings in words, each key position once: "with the key out (12.57 V after 12 min) and with the key on (12.40 V)". */
+function readingsInWords(shown: readonly ShownReading[], speech: Speech): string {
+  const positions = new Map<string, string[]>();
+  for (const { reading } of shown) {
+    const lamps = reading.lights === undefined ? '' : speech.evidence.lamps[reading.lights];
+    const position = `${speech.where(reading.key)}${lamps}`;
+    positions.set(position, [...(positions.get(position) ?? []), voltsOf(reading, speech)]);
+  }
+  return speech.and([...positions].map(([position, volts]) => `${position} (${volts.join(', ')})`));
+}
+
+function voltsOf(reading: Reading, speech: Speech): string {
+  const { evidence, volts, wait } = speech;
+  const plain = volts(millivoltsFromVolts(reading.volts));
+  const waited = isKeyOut(reading.key) ? reading.secondsWaited : undefined;
+  const timed = waited === undefined ? plain : evidence.after(plain, wait(waited));
+  return reading.loaded ? evidence.loaded(timed) : timed;
+}
+
+function groundProof(reading: Reading, speech: Speech): string {
+  const { evidence, where } = speech;
+  const volts = speech.volts(millivoltsFromVolts(reading.volts));
+  const position = where(reading.key);
+  if (isGroundDrop(reading)) return evidence.dropAt(volts, speech.decimal(reading.loadMilliamps ?? 0), position);
+  return reversed(reading) ? evidence.againstLive(volts, position) : `${volts} ${position}`;
+}
