@@ -1,9 +1,9 @@
 import type { Electrics } from '../electrics/electrics.ts';
 import type { Job } from '../records/job.ts';
+import { documentLanguage, type Language } from '../records/language.ts';
 import type { Condition } from '../records/vehicle.ts';
 import type { Finding } from '../rules/finding.ts';
 import type { JobFacts } from '../rules/job-facts.ts';
-import type { Language } from '../words/words.ts';
 import { type Writing, writingFor } from '../words/writing.ts';
 import { electricsRows } from './electrics-rows.ts';
 import { deviceFacts, jobFacts, vehicleFacts } from './head-facts.ts';
@@ -36,7 +36,7 @@ export const logoName = 'logo';
 
 /** The language of a job's sheet: the payer's where it has one, else the business's. */
 export function handoverLanguage({ payer, book }: Pick<JobFacts, 'payer' | 'book'>): Language {
-  return payer?.language ?? book.language;
+  return documentLanguage(payer, book);
 }
 
 /** Everything the handover sheet says, worded and formatted: strings, booleans and lists only. */

@@ -4,6 +4,7 @@ import { changeBook } from '../storage/change-book.ts';
 import { issueDocument } from '../storage/issue-document.ts';
 import { creditNotesOf, type IssuedDocument } from '../storage/issued.ts';
 import type { OpenBook } from '../storage/open-book.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { drawFiles } from './draw-files.ts';
 import type { Moment } from './moment.ts';
 import { writeInvoiceCover } from './write-covering-text.ts';
@@ -24,7 +25,9 @@ export type CreditRequest = {
  */
 export function draftCredit(book: OpenBook, { invoice, lines, because }: CreditRequest, day: string): IssuedInvoice {
   const earlier = creditNotesOf(book, invoice.number);
-  return makeCreditNote({ invoice, lines, number: 'draft', issued: day, because, earlier });
+  const { language } = invoice;
+  const wording = { language, words: wordsIn(language).pricing };
+  return makeCreditNote({ invoice, lines, number: 'draft', issued: day, because, wording, earlier });
 }
 
 /**

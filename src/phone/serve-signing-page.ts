@@ -2,6 +2,8 @@ import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { Problem } from '../problem.ts';
+import { sayWrongAnswer, type WrongAnswer } from '../words/page-words.ts';
+import { wordsIn } from '../words/words-in.ts';
 import { readAnswer, type SignedAnswer } from './read-answer.ts';
 import { signingPage } from './signing-page.ts';
 import type { SigningSheet } from './signing-sheet.ts';
@@ -37,6 +39,7 @@ const requestSeconds = 30;
  */
 export async function serveSigningPage(service: SigningService): Promise<OpenSigning> {
   const page = await signingPage(service.sheet);
+  const say = (wrong: WrongAnswer) => sayWrongAnswer(wrong, wordsIn(service.sheet.language).page);
   // 128 bits: the address is the key to the page
   const token = randomBytes(16).toString('base64url');
   let settle: (answer: SignedAnswer | null) => void = () => {};
@@ -51,18 +54,19 @@ export async function serveSigningPage(service: SigningService): Promise<OpenSig
     { requestTimeout: requestSeconds * 1000, headersTimeout: 10_000 },
     (request, response) => {
       const refused = refusal(request, { host, token, isUsed });
-      if (refused !== null) return reply(response, refused[0], refused[1]);
+      if (refused !== null) return reply(response, refused[0], say(refused[1]));
       if (request.method === 'GET') return replyPage(response, page);
-      readBody(request, response, (body) => {
+      const tooLarge = say({ kind: 'too large', most: bodyBytesMax });
+      readBody(request, response, tooLarge, (body) => {
         const answer = readAnswer(body);
-        if ('wrong' in answer) return reply(response, 400, answer.wrong);
-        if (isUsed) return reply(response, 410, 'This page was signed already.');
+        if ('wrong' in answer) return reply(response, 400, say(answer.wrong));
+        if (isUsed) return reply(response, 410, say({ kind: 'signed already' }));
         isUsed = true;
         try {
           service.store(answer);
         } catch (error) {
           whenGone(response, () => fail(error));
-          return reply(response, 409, error instanceof Problem ? error.what : 'It could not be stored.');
+          return reply(response, 409, error instanceof Problem ? error.what : say({ kind: 'not stored' }));
         }
         whenGone(response, () => settle(answer));
         reply(response, 200, 'Signed.');
@@ -113,21 +117,21 @@ function isToken(given: string, token: string): boolean {
 function refusal(
   request: IncomingMessage,
   state: { readonly host: string; readonly token: string; readonly isUsed: boolean },
-): readonly [number, string] | null {
-  if (request.headers.host !== state.host) return [421, 'This page is served under another name.'];
-  if (!isToken(request.url ?? '', `/${state.token}`)) return [404, 'There is no such page.'];
-  if (state.isUsed) return [410, 'This page was signed already.'];
+): readonly [number, WrongAnswer] | null {
+  if (request.headers.host !== state.host) return [421, { kind: 'another name' }];
+  if (!isToken(request.url ?? '', `/${state.token}`)) return [404, { kind: 'no such page' }];
+  if (state.isUsed) return [410, { kind: 'signed already' }];
   if (request.method === 'GET') return null;
-  if (request.method !== 'POST') return [405, 'Only GET and POST are known here.'];
-  if (request.headers.origin !== `http://${state.host}`) return [403, 'The answer did not come from this page.'];
-  if (request.headers['content-type'] !== 'application/json') return [415, 'The answer must be JSON.'];
+  if (request.method !== 'POST') return [405, { kind: 'another method' }];
+  if (request.headers.origin !== `http://${state.host}`) return [403, { kind: 'another page' }];
+  if (request.headers['content-type'] !== 'application/json') return [415, { kind: 'another type' }];
   return null;
 }
 
-function readBody(request: IncomingMessage, response: ServerResponse, use: (body: string) => void): void {
+function readBody(request: IncomingMessage, response: ServerResponse, why: string, use: (body: string) => void): void {
   const parts: Buffer[] = [];
   let bytes = 0;
-  const tooLarge = () => reply(response, 413, `The answer has more than ${bodyBytesMax} bytes.`);
+  const tooLarge = () => reply(response, 413, why);
   if (Number(request.headers['content-length'] ?? 0) > bodyBytesMax) {
     tooLarge();
     return;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { pageWords } from './page-words.ts';
+import { wordsIn } from '../words/words-in.ts';
 import type { SigningSheet } from './signing-sheet.ts';
 
 const folder = new URL('../../templates/signing-page/', import.meta.url);
@@ -25,7 +25,7 @@ export async function signingPage(sheet: SigningSheet): Promise<(nonce: string) 
   const fill = Handlebars.create().compile(file('page.hbs'), { strict: true });
   const fixed = {
     sheet,
-    words: pageWords[sheet.language],
+    words: wordsIn(sheet.language).page,
     style: trusted(file('page.css')),
     pad: trusted(drawingLibrary()),
     script: trusted(file('page.js')),

@@ -1,7 +1,9 @@
+import type { Language } from '../records/language.ts';
+
 /** What the customer reads before signing: the essentials of the handover sheet, in the order of the page. */
 export type SigningSheet = {
   /** the language of all words, as in the page's `lang` */
-  readonly language: 'en' | 'es';
+  readonly language: Language;
   /** "Handover sheet 2026-11-24-KX4D" */
   readonly title: string;
   readonly business: string;

@@ -3,7 +3,6 @@ import { decimalText, lineAmountMinorUnits, millionths } from '../quantities/dec
 import { divideRounded } from '../quantities/divide-rounded.ts';
 import { priceForAmount } from '../quantities/price-for-amount.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
-import { pricingWords } from './words/pricing-words.ts';
 
 /** One line to credit: all that is left of it, some of its quantity, or an amount without tax, in whole minor units. */
 export type LineToCredit = {
@@ -13,7 +12,13 @@ export type LineToCredit = {
 };
 
 /** A line of a credit note, which line of the invoice it credits, and how much of that line's quantity. */
-export type CreditedLine = { readonly line: InvoiceLine; readonly of: number; readonly quantity: string };
+export type CreditedLine = {
+  readonly line: InvoiceLine;
+  readonly of: number;
+  /** all of a line, what is left of it, or an amount that is no quantity of it */
+  readonly share: 'all' | 'what is left' | 'a part';
+  readonly quantity: string;
+};
 
 type Credited = { readonly times: number; readonly netMinorUnits: number; readonly quantity: bigint };
 
@@ -43,30 +48,33 @@ function upTo(line: InvoiceLine, quantity: bigint): { readonly gross: number; re
   };
 }
 
-function written(
-  line: InvoiceLine,
-  invoice: IssuedInvoice,
-  netMinorUnits: number,
-  quantity: bigint,
-  discount: number,
-): CreditedLine {
+function written(line: InvoiceLine, netMinorUnits: number, quantity: bigint, discount: number): CreditedLine {
   const text = decimalText(quantity);
-  const { creditOf } = pricingWords(invoice.language);
   const { includingTax: _whole, ...own } = line;
-  const shared = { ...own, netMinorUnits, because: creditOf(line.number, invoice.number, false) };
+  const shared = { ...own, netMinorUnits };
   const amount = lineAmountMinorUnits(text, line.unitPriceMinorUnits, line.baseQuantity);
   if (quantity !== 0n && amount - discount === netMinorUnits)
-    return { of: line.number, quantity: text, line: { ...shared, quantity: text, discountMinorUnits: discount } };
+    return {
+      of: line.number,
+      share: 'what is left',
+      quantity: text,
+      line: { ...shared, quantity: text, discountMinorUnits: discount },
+    };
   const plain = { ...shared, discountMinorUnits: 0, discountBecause: '' };
   const price = priceForAmount(netMinorUnits, text, line.baseQuantity);
   if (price !== null)
-    return { of: line.number, quantity: text, line: { ...plain, quantity: text, unitPriceMinorUnits: price } };
+    return {
+      of: line.number,
+      share: 'what is left',
+      quantity: text,
+      line: { ...plain, quantity: text, unitPriceMinorUnits: price },
+    };
   return {
     of: line.number,
+    share: 'a part',
     quantity: text,
     line: {
       ...plain,
-      because: creditOf(line.number, invoice.number, true),
       quantity: netMinorUnits < 0 ? '-1' : '1',
       unit: 'each',
       unitPriceMinorUnits: String(Math.abs(netMinorUnits)),
@@ -95,7 +103,7 @@ function byAmount(invoice: IssuedInvoice, line: InvoiceLine, amount: number, lef
   const net = line.netMinorUnits < 0 ? -amount : amount;
   if (amount > Math.abs(left) || Math.sign(left) !== Math.sign(net))
     throw tooMuch(invoice, line, `${Math.abs(left)} minor units of ${invoice.currency}`);
-  return written(line, invoice, net, 0n, 0);
+  return written(line, net, 0n, 0);
 }
 
 function byQuantity(invoice: IssuedInvoice, line: InvoiceLine, text: string, before: Credited): CreditedLine {
@@ -117,14 +125,14 @@ function byQuantity(invoice: IssuedInvoice, line: InvoiceLine, text: string, bef
   const net = to.gross - from.gross - discount;
   const left = line.netMinorUnits - before.netMinorUnits;
   if (Math.abs(net) > Math.abs(left)) throw tooMuch(invoice, line, `${Math.abs(left)} minor units`);
-  return written(line, invoice, net, signed, discount);
+  return written(line, net, signed, discount);
 }
 
-function rest(invoice: IssuedInvoice, line: InvoiceLine, before: Credited): CreditedLine {
-  if (before.times === 0) return { of: line.number, quantity: line.quantity, line };
+function rest(line: InvoiceLine, before: Credited): CreditedLine {
+  if (before.times === 0) return { of: line.number, share: 'all', quantity: line.quantity, line };
   const quantity = millionths(line.quantity) - before.quantity;
   const discount = line.discountMinorUnits - upTo(line, before.quantity).discount;
-  return written(line, invoice, line.netMinorUnits - before.netMinorUnits, quantity, discount);
+  return written(line, line.netMinorUnits - before.netMinorUnits, quantity, discount);
 }
 
 /**
@@ -160,7 +168,7 @@ export function creditLines(
     if (each.quantity !== undefined) return byQuantity(invoice, line, each.quantity, before);
     if (each.amountMinorUnits !== undefined)
       return byAmount(invoice, line, each.amountMinorUnits, line.netMinorUnits - before.netMinorUnits);
-    return rest(invoice, line, before);
+    return rest(line, before);
   });
   return credited.map((each, place) => ({ ...each, line: { ...each.line, number: place + 1 } }));
 }

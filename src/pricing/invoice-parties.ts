@@ -2,7 +2,7 @@ import type { Book } from '../records/book.ts';
 import type { InvoiceParty } from '../records/issued-invoice.ts';
 import type { Job } from '../records/job.ts';
 import type { Payer } from '../records/payer.ts';
-import type { PricingWords } from './words/pricing-words.ts';
+import type { PricingWords } from './pricing-words.ts';
 
 /**
  * An object with one field, or none when the value is not given.

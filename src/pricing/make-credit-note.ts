@@ -4,6 +4,7 @@ import type { TaxCode } from '../records/book.ts';
 import type { InvoiceLine, IssuedInvoice } from '../records/issued-invoice.ts';
 import { computeTotals } from './compute-totals.ts';
 import { creditLines, type LineToCredit } from './credit-lines.ts';
+import type { Wording } from './pricing-words.ts';
 
 type Allowance = IssuedInvoice['allowances'][number];
 
@@ -15,6 +16,8 @@ export type CreditNoteInput = {
   /** day of issue */
   readonly issued: string;
   readonly because: string;
+  /** the invoice's language and its words */
+  readonly wording: Wording;
   /** credit notes issued before; those of other invoices are passed over */
   readonly earlier: readonly IssuedInvoice[];
 };
@@ -89,7 +92,10 @@ export function makeCreditNote(input: CreditNoteInput): IssuedInvoice {
   const credited = creditLines(invoice, input.lines, earlier);
   if (credited.length === 0)
     throw new Problem(`Nothing of ${invoice.number} is left to credit.`, where, 'It is credited in full already.', 2);
-  const lines = credited.map((each) => each.line);
+  const { creditOf } = input.wording.words;
+  const lines = credited.map(({ line, of, share }) =>
+    share === 'all' ? line : { ...line, because: creditOf(of, invoice.number, share === 'a part') },
+  );
   const all = [...earlier.flatMap((note) => note.lines), ...lines];
   const whole = invoice.lines.every((line) => {
     const numbers = [...earlier.flatMap((note) => note.corrects?.lines ?? []), ...credited.map((each) => each.of)];

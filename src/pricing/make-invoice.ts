@@ -10,15 +10,17 @@ import { documentDiscounts } from './document-discounts.ts';
 import { buyerOf, given, sellerOf, vehicleText } from './invoice-parties.ts';
 import { netOfTax } from './net-of-tax.ts';
 import type { PricedLine } from './priced-line.ts';
+import type { Wording } from './pricing-words.ts';
 import { settingOf } from './setting.ts';
 import { collectCodes, taxCodeOf } from './tax-codes.ts';
-import { pricingWords } from './words/pricing-words.ts';
 
 export type InvoiceInput = {
   readonly number: string;
   readonly issued: string;
   readonly book: Book;
   readonly payer: Payer;
+  /** the invoice's language and its words */
+  readonly wording: Wording;
   readonly jobs: readonly { readonly job: Job; readonly lines: readonly PricedLine[] }[];
   readonly documentDiscountPercent: string;
   /** absent: as agreed */
@@ -37,14 +39,14 @@ function grossOrNetLines(input: InvoiceInput, add: (code: TaxCode) => string): r
       job: job.id,
       netMinorUnits:
         lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits, line.baseQuantity) - line.discountMinorUnits,
-      taxCode: add(taxCodeOf(line.kind, book, payer, job.day)),
+      taxCode: add(taxCodeOf(line.kind, { book, payer, day: job.day, words: input.wording.words })),
       incomeAccount: book.accounts.income[line.kind] ?? book.accounts.income.default ?? '4000',
     }));
 }
 
 function charge(input: InvoiceInput): Charged {
   const jobs = input.jobs.map(({ job }) => job);
-  const setting = settingOf(input.book, input.payer.language ?? input.book.language);
+  const setting = settingOf(input.book, input.wording);
   const codes = collectCodes();
   const lines = grossOrNetLines(input, codes.add);
   if (lines.length === 0)
@@ -121,7 +123,7 @@ export function makeInvoice(input: InvoiceInput): IssuedInvoice {
   const { book, payer, issued, number } = input;
   const jobs = input.jobs.map(({ job }) => job);
   const charged = charge(input);
-  const language = payer.language ?? book.language;
+  const { language, words } = input.wording;
   const days = jobs.map(({ day }) => day).sort();
   return {
     schema: 'keyout-invoice-1',
@@ -142,7 +144,7 @@ export function makeInvoice(input: InvoiceInput): IssuedInvoice {
     vehicles: jobs.map((job) => ({
       job: job.id,
       day: job.day,
-      text: vehicleText(job, pricingWords(language)),
+      text: vehicleText(job, words),
       ...given('customer', job.identity.customer?.name),
       ...given('place', job.identity.place),
       ...given('purchaseOrder', job.identity.purchaseOrder),

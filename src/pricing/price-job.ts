@@ -9,6 +9,7 @@ import { flatLine, flatRateOf } from './flat-rate.ts';
 import { labourLines, waitingLines } from './labour-lines.ts';
 import { partLines } from './part-lines.ts';
 import { oneOf, type PricedLine } from './priced-line.ts';
+import type { Wording } from './pricing-words.ts';
 import { type Setting, settingOf } from './setting.ts';
 import { surchargeLines } from './surcharge-lines.ts';
 import { travelLines } from './travel-lines.ts';
@@ -21,8 +22,8 @@ export type PricingInput = {
   readonly tripJobs: readonly Job[];
   readonly rates: RateCard;
   readonly book: Book;
-  /** the invoice's language; absent: the business's own */
-  readonly language?: Book['language'];
+  /** the invoice's language and its words */
+  readonly wording: Wording;
   /** 1 for the first job of the same flat rate on that day */
   readonly orderOnDay: number;
 };
@@ -34,7 +35,7 @@ export type PricingInput = {
  */
 export function priceJob(input: PricingInput): readonly PricedLine[] {
   const { job, trip, tripJobs, rates, book } = input;
-  const setting = settingOf(book, input.language ?? book.language);
+  const setting = settingOf(book, input.wording);
   const work = job.identity.visit === 'wasted visit' ? wastedLines(job, rates, setting) : flatAndLabour(input, setting);
   const lines = [
     ...work,

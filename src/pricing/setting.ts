@@ -1,7 +1,7 @@
 import { documentLocale } from '../quantities/document-locale.ts';
 import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
-import { type PricingWords, pricingWords } from './words/pricing-words.ts';
+import type { PricingWords, Wording } from './pricing-words.ts';
 
 /** Where and in which words a job is priced. */
 export type Setting = {
@@ -18,14 +18,14 @@ export type Setting = {
 /**
  * How lines are worded: in the invoice's language, with figures as the business's country writes them.
  * @param book time zone, locale and currency of the business
- * @param language the invoice's language
+ * @param wording the invoice's language and its words
  */
-export function settingOf(book: Pick<Book, 'timeZone' | 'locale' | 'currency'>, language: Book['language']): Setting {
-  const locale = documentLocale(book.locale, language);
+export function settingOf(book: Pick<Book, 'timeZone' | 'locale' | 'currency'>, wording: Wording): Setting {
+  const locale = documentLocale(book.locale, wording.language);
   const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 6 });
   return {
     timeZone: book.timeZone,
-    words: pricingWords(language),
+    words: wording.words,
     money: (minorUnits) => writeMoney(minorUnits, book.currency, locale),
     price: (minorUnits) => writePrice(minorUnits, book.currency, locale),
     decimal: (text) => number.format(text as unknown as number),

@@ -4,7 +4,7 @@ import type { Book, LineKind, TaxCode } from '../records/book.ts';
 import type { Payer } from '../records/payer.ts';
 import { combinedRate } from './compute-totals.ts';
 import { validOn } from './effective-rates.ts';
-import { type PricingWords, pricingWords } from './words/pricing-words.ts';
+import type { PricingWords } from './pricing-words.ts';
 
 function named(id: string | undefined, book: Book, day: string): TaxCode | null {
   return validOn(
@@ -48,14 +48,15 @@ function certified(code: TaxCode, certificate: string, { certificate: say }: Pri
  * certificate and no code of its own is charged no tax on what is taxable, for the reason of the certificate.
  * Which code is right in law is for the book to say, not for this program.
  * @param kind the kind of line
- * @param book the business
- * @param payer the payer
- * @param day the day of the work, which the code must be valid on
+ * @param where the business, the payer, the day of the work (which the code must be valid on) and the document's words
  * @throws Problem when no code is given, or one lacks what its category needs
  */
-export function taxCodeOf(kind: LineKind, book: Book, payer: Payer, day: string): TaxCode {
+export function taxCodeOf(
+  kind: LineKind,
+  where: { readonly book: Book; readonly payer: Payer; readonly day: string; readonly words: PricingWords },
+): TaxCode {
+  const { book, payer, day, words } = where;
   const { tax } = book;
-  const words = pricingWords(payer.language ?? book.language);
   const id = payer.taxCode ?? tax.lines[kind] ?? tax.lines.default;
   if (tax.regime === 'none') {
     const code = named(id, book, day);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { language } from './language.ts';
 import { electronicAddress } from './payer.ts';
 import { address, date, decimal, line, paragraph, percent, slug } from './shape.ts';
 
@@ -114,7 +115,7 @@ export const book = z.strictObject({
     .string()
     .regex(/^[a-z]{2}(-[A-Z]{2})?$/, 'must be a language and country such as "en-US"')
     .default('en-US'),
-  language: z.enum(['en', 'es']).default('en'),
+  language: language.default('en'),
   currency: z.string().regex(/^[A-Z]{3}$/, 'must be a three-letter currency code (ISO 4217), such as "USD"'),
   timeZone: z.string().regex(/^[A-Za-z_]+(\/[A-Za-z0-9_+-]+){0,2}$/, 'must be a time zone such as "America/Denver"'),
   paper: z.enum(['letter', 'a4'], 'must be letter or a4').default('letter'),

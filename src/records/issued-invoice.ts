@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { lineKind, taxCategories } from './book.ts';
 import { jobId } from './job.ts';
+import { language } from './language.ts';
 import { electronicAddress } from './payer.ts';
 import { address, date, decimal, line, minorUnits, paragraph, slug } from './shape.ts';
 
@@ -78,7 +79,7 @@ export const issuedInvoice = z.strictObject({
   due: date,
   supplied: z.strictObject({ from: date, to: date }),
   currency: z.string().regex(/^[A-Z]{3}$/),
-  language: z.enum(['en', 'es']),
+  language,
   regime: z.enum(['none', 'sales tax', 'VAT', 'GST']),
   pricesIncludeTax: z.boolean(),
   seller: invoiceParty,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { language } from './language.ts';
 import { payerRates } from './rate-card.ts';
 import { address, line, slug } from './shape.ts';
 
@@ -18,7 +19,7 @@ export const payer = z.strictObject({
   address,
   contact: line.optional(),
   email: line.optional(),
-  language: z.enum(['en', 'es']).optional(),
+  language: language.optional(),
   /** VAT or GST number, with country prefix (BT-48) */
   taxIdentifier: line.optional(),
   /** company register number (BT-47) */

@@ -1,10 +1,10 @@
 import type { KeyWords } from './key-words.ts';
 import type { Speech } from './speech.ts';
 import { speechFor } from './speech-for.ts';
-import { words } from './words.ts';
+import { wordsIn } from './words-in.ts';
 
 /** The language of the terminal; documents are written in their reader's. */
-export const terminalWords = words.en;
+export const terminalWords = wordsIn('en');
 
 /** How the terminal says facts about a vehicle: decimal points, plain minus signs and ISO days, as they are typed. */
 export function terminalSpeech(vehicle: KeyWords): Speech {

@@ -1,31 +1,20 @@
-import { evidenceWordsEn } from './en/evidence-words-en.ts';
-import { labelsEn } from './en/labels-en.ts';
-import { rulesEn } from './en/rules-en.ts';
-import { sentencesEn } from './en/sentences-en.ts';
-import { type Terms, termsEn } from './en/terms-en.ts';
-import { evidenceWordsEs } from './es/evidence-words-es.ts';
-import { labelsEs } from './es/labels-es.ts';
-import { rulesEs } from './es/rules/rules-es.ts';
-import { sentencesEs } from './es/sentences-es.ts';
-import { termsEs } from './es/terms-es.ts';
+import type { PricingWords } from '../pricing/pricing-words.ts';
+import type { Labels } from './en/labels-en.ts';
+import type { Terms } from './en/terms-en.ts';
 import type { EvidenceWords } from './evidence-words.ts';
+import type { PageWords } from './page-words.ts';
+import type { PaymentWords } from './payment-words.ts';
 import type { RulesInWords } from './rules-in-words.ts';
 import type { Sentences } from './sentences.ts';
 
-/** Languages in which documents are written. */
-export type Language = 'en' | 'es';
-
-/** Everything that is said in one language. */
+/** Everything that is said in one language: a language is complete when this type compiles. */
 export type Words = {
-  readonly labels: typeof labelsEn;
+  readonly labels: Labels;
   readonly terms: Terms;
   readonly sentences: Sentences;
   readonly evidence: EvidenceWords;
   readonly rules: RulesInWords;
-};
-
-/** The words of each language. */
-export const words: Readonly<Record<Language, Words>> = {
-  en: { labels: labelsEn, terms: termsEn, sentences: sentencesEn, evidence: evidenceWordsEn, rules: rulesEn },
-  es: { labels: labelsEs, terms: termsEs, sentences: sentencesEs, evidence: evidenceWordsEs, rules: rulesEs },
+  readonly pricing: PricingWords;
+  readonly payment: PaymentWords;
+  readonly page: PageWords;
 };

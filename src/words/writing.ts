@@ -2,10 +2,12 @@ import { documentLocale } from '../quantities/document-locale.ts';
 import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import { writeMoney, writePrice } from '../quantities/write-money.ts';
 import type { Book } from '../records/book.ts';
+import type { Language } from '../records/language.ts';
 import type { KeyWords } from './key-words.ts';
 import type { Speech } from './speech.ts';
 import { speechFor } from './speech-for.ts';
-import { type Language, type Words, words } from './words.ts';
+import type { Words } from './words.ts';
+import { wordsIn } from './words-in.ts';
 
 /** How figures, dates and money are written in one document. */
 export type Writing = Words & {
@@ -46,7 +48,7 @@ const minus = (text: string) => text.replace('-', '−');
  */
 export function writingFor(book: Pick<Book, 'locale' | 'units'>, language: Language, currency: string): Writing {
   const locale = documentLocale(book.locale, language);
-  const own = words[language];
+  const own = wordsIn(language);
   const day = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', year: 'numeric', month: 'long', day: 'numeric' });
   const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 6 });
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });

@@ -1,8 +1,7 @@
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
-import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import { book } from '../../src/records/book.ts';
 import { job } from '../../src/records/job.ts';
 import { soundJob, soundPayer } from '../../src/rules/sound-job.ts';
+import { makeCreditNote, makeInvoice } from '../pricing/worded.ts';
 
 /** An invented business; it proves no computation. */
 export const exampleBook = book.parse({

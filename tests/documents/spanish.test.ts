@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { invoiceView } from '../../src/documents/invoice-view.ts';
-import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import type { JobInput } from '../../src/records/job.ts';
 import { rules } from '../../src/rules/index.ts';
 import { soundFacts, soundJob, soundPayer } from '../../src/rules/sound-job.ts';
 import { rulesEs } from '../../src/words/es/rules/rules-es.ts';
+import { makeInvoice } from '../pricing/worded.ts';
 import { exampleBook, exampleCredit, exampleInvoice, examplePricedLine } from './example-invoice.ts';
 import { saidIn, viewOf } from './view-of.ts';
 

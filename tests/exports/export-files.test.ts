@@ -6,12 +6,12 @@ import { exportFiles, isExportedFile } from '../../src/exports/export-files.ts';
 import type { ExportInput } from '../../src/exports/export-input.ts';
 import { postJournal } from '../../src/exports/ledger-files/post-journal.ts';
 import { agedBalances } from '../../src/pricing/aged-balances.ts';
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { addDays } from '../../src/quantities/calendar-date.ts';
 import { book } from '../../src/records/book.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import type { LedgerEntry } from '../../src/records/ledger-entry.ts';
 import { trip } from '../../src/records/trip.ts';
+import { makeCreditNote } from '../pricing/worded.ts';
 import { variants } from './document-variants.ts';
 import { sampleDocument } from './sample-documents.ts';
 

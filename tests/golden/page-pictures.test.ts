@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { examineJob } from '../../src/operations/examine-job.ts';
 import { renderHandover } from '../../src/operations/render-handover.ts';
 import { typesetInvoice } from '../../src/operations/render-invoice.ts';
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
+import { makeCreditNote } from '../pricing/worded.ts';
 import { readJob } from '../../src/storage/jobs.ts';
 import { finishedSampleDay } from './finished-sample-day.ts';
 

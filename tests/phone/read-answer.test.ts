@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readAnswer } from '../../src/phone/read-answer.ts';
+import { languages } from '../../src/records/language.ts';
+import { sayWrongAnswer, type WrongAnswer } from '../../src/words/page-words.ts';
+import { wordsIn } from '../../src/words/words-in.ts';
 
 const drawn = {
   strokes: [
@@ -25,31 +28,34 @@ describe('an answer', () => {
   });
 
   test.each([
-    ['no JSON', '{', /not JSON/],
-    ['a list', [], /wrong/],
-    ['no name', { ...sound, name: undefined }, /name is missing/],
-    ['an empty name', { ...sound, name: '  ' }, /name/],
-    ['a name of more than a line', { ...sound, name: 'Ada\nQuill' }, /name/],
-    ['a name too long', { ...sound, name: 'a'.repeat(201) }, /name/],
-    ['no answer', { ...sound, answer: undefined }, /answer/],
-    ['another answer', { ...sound, answer: 'perhaps' }, /answer/],
-    ['an answer only for the installer', { ...sound, answer: 'not available' }, /available/],
-    ['a refusal without a reason', { answer: 'refuses', name: 'Ada Quill' }, /remark/],
-    ['a remark promised and not given', { ...sound, answer: 'accepts with remark' }, /remark/],
-    ['no stroke', { ...sound, strokes: [] }, /no stroke/],
-    ['half a point', { ...sound, strokes: [[1, 2, 3]] }, /second number/],
-    ['a point outside the box', { ...sound, strokes: [[1, 5001]] }, /leaves the box/],
-    ['a point below zero', { ...sound, strokes: [[-1, 2]] }, /strokes/],
-    ['a broken point', { ...sound, strokes: [[1.5, 2]] }, /strokes/],
-    ['no size', { ...sound, strokesWidth: undefined }, /size/],
-    ['too many strokes', { ...sound, strokes: many(201, 2) }, /strokes/],
-    ['too long a stroke', { ...sound, strokes: many(1, 4002) }, /strokes/],
-    ['too many points', { ...sound, strokes: many(11, 4000) }, /20000 points/],
-    ['a field that does not belong', { ...sound, digest: 'a'.repeat(64) }, /digest/],
-    ['a time of its own', { ...sound, signedAt: '2020-01-01T00:00' }, /signedAt/],
-  ])('%s is refused in one sentence', (_, answer, wrong) => {
+    ['no JSON', '{', { kind: 'not json' }],
+    ['a list', [], { kind: 'field', at: '' }],
+    ['no name', { ...sound, name: undefined }, { kind: 'name missing' }],
+    ['an empty name', { ...sound, name: '  ' }, { kind: 'field', at: 'name' }],
+    ['a name of more than a line', { ...sound, name: 'Ada\nQuill' }, { kind: 'field', at: 'name' }],
+    ['a name too long', { ...sound, name: 'a'.repeat(201) }, { kind: 'field', at: 'name' }],
+    ['no answer', { ...sound, answer: undefined }, { kind: 'field', at: 'answer' }],
+    ['another answer', { ...sound, answer: 'perhaps' }, { kind: 'field', at: 'answer' }],
+    ['an answer only for the installer', { ...sound, answer: 'not available' }, { kind: 'nobody signs' }],
+    ['a refusal without a reason', { answer: 'refuses', name: 'Ada Quill' }, { kind: 'remark missing' }],
+    ['a remark promised and not given', { ...sound, answer: 'accepts with remark' }, { kind: 'remark missing' }],
+    ['no stroke', { ...sound, strokes: [] }, { kind: 'no stroke' }],
+    ['half a point', { ...sound, strokes: [[1, 2, 3]] }, { kind: 'half a point' }],
+    ['a point outside the box', { ...sound, strokes: [[1, 5001]] }, { kind: 'outside the box' }],
+    ['a point below zero', { ...sound, strokes: [[-1, 2]] }, { kind: 'field', at: 'strokes.0.0' }],
+    ['a broken point', { ...sound, strokes: [[1.5, 2]] }, { kind: 'field', at: 'strokes.0.0' }],
+    ['no size', { ...sound, strokesWidth: undefined }, { kind: 'size missing' }],
+    ['too many strokes', { ...sound, strokes: many(201, 2) }, { kind: 'field', at: 'strokes' }],
+    ['too long a stroke', { ...sound, strokes: many(1, 4002) }, { kind: 'field', at: 'strokes.0' }],
+    ['too many points', { ...sound, strokes: many(11, 4000) }, { kind: 'too many points', most: 20_000 }],
+    ['a field that does not belong', { ...sound, digest: 'a'.repeat(64) }, { kind: 'field', at: 'digest' }],
+    ['a time of its own', { ...sound, signedAt: '2020-01-01T00:00' }, { kind: 'field', at: 'signedAt' }],
+  ])('%s is refused with its reason', (_, answer, wrong) => {
     const read = readAnswer(typeof answer === 'string' ? answer : JSON.stringify(answer));
-    expect(read).toEqual({ wrong: expect.stringMatching(wrong) });
+    expect(read).toEqual({ wrong });
+    // in every language it is one sentence
+    for (const language of languages)
+      expect(sayWrongAnswer(wrong as WrongAnswer, wordsIn(language).page)).toMatch(/^\p{Lu}.*\.$/u);
   });
 
   test('whatever is sent, the answer is read or refused, and what is read stays inside its box', () => {
@@ -68,7 +74,7 @@ describe('an answer', () => {
     fc.assert(
       fc.property(fc.oneof(near, fc.jsonValue()), (sent) => {
         const read = readAnswer(JSON.stringify(sent));
-        if ('wrong' in read) return read.wrong.length > 0;
+        if ('wrong' in read) return sayWrongAnswer(read.wrong, wordsIn('en').page).length > 0;
         return (read.strokes ?? []).every((stroke) =>
           stroke.every(
             (place, index) => place >= 0 && place <= ((index % 2 === 0 ? read.strokesWidth : read.strokesHeight) ?? -1),

@@ -5,6 +5,7 @@ import { ownNetworkAddress } from '../../src/phone/own-network-address.ts';
 import type { SignedAnswer } from '../../src/phone/read-answer.ts';
 import { type OpenSigning, serveSigningPage } from '../../src/phone/serve-signing-page.ts';
 import { Problem } from '../../src/problem.ts';
+import { wordsIn } from '../../src/words/words-in.ts';
 import { sampleSheet } from './sample-sheet.ts';
 
 const open: OpenSigning[] = [];
@@ -107,11 +108,11 @@ describe('the signing page', () => {
     expect(stored).toHaveLength(1);
   });
 
-  test('does not end for a wrong answer: the customer may mend it', async () => {
+  test('does not end for a wrong answer: the customer may correct it', async () => {
     const { url, answered, stored } = await serve();
     expect(await send(url, { method: 'POST', body: '{"answer":"refuses","name":"Ada"}' })).toMatchObject({
       status: 400,
-      text: 'The remark is missing.',
+      text: wordsIn('en').page.wrong['remark missing'],
     });
     expect(stored).toEqual([]);
     await send(url, { method: 'POST', body: sound });

@@ -1,9 +1,9 @@
-import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import { oneOf, type PricedLine } from '../../src/pricing/priced-line.ts';
 import { type Book, book, type LineKind } from '../../src/records/book.ts';
 import { type Job, job } from '../../src/records/job.ts';
 import { type Payer, payer } from '../../src/records/payer.ts';
 import { soundFacts, soundJob, soundPayer } from '../../src/rules/sound-job.ts';
+import { makeInvoice } from './worded.ts';
 
 /** What the book says of tax. */
 type Tax = Partial<Book['tax']>;

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { arbitraryInvoice, invoiceOf, lineOf } from './arbitrary-invoice.ts';
 import { owed, recheckDocument, total } from './recheck-document.ts';
+import { makeCreditNote } from './worded.ts';
 
 const credit = (
   invoice: IssuedInvoice,

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { makeInvoice } from '../../src/pricing/make-invoice.ts';
 import { writeMoney } from '../../src/quantities/write-money.ts';
 import type { Job } from '../../src/records/job.ts';
 import { soundPayer } from '../../src/rules/sound-job.ts';
 import { bookOf, code, invoice, jobOf, line, sound, taxed } from './billed.ts';
 import { recheckDocument } from './recheck-document.ts';
+import { makeInvoice } from './worded.ts';
 
 describe('sales tax', () => {
   const salesTax = bookOf(

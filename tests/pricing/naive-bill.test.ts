@@ -1,7 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { makeInvoice } from '../../src/pricing/make-invoice.ts';
-import { priceJob } from '../../src/pricing/price-job.ts';
 import { decimalText, lineAmountMinorUnits } from '../../src/quantities/decimal.ts';
 import { book } from '../../src/records/book.ts';
 import { type Job, type JobInput, job } from '../../src/records/job.ts';
@@ -10,6 +8,7 @@ import { type Trip, trip } from '../../src/records/trip.ts';
 import { soundFacts, soundJob, soundPayer } from '../../src/rules/sound-job.ts';
 import { naiveAmounts, naiveTax } from './naive-bill.ts';
 import { recheckDocument, total } from './recheck-document.ts';
+import { makeInvoice, priceJob } from './worded.ts';
 
 const owner = book.parse({
   ...soundFacts(soundJob).book,

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { labourLines } from '../../src/pricing/labour-lines.ts';
 import { partLines } from '../../src/pricing/part-lines.ts';
-import { priceJob } from '../../src/pricing/price-job.ts';
 import { settingOf } from '../../src/pricing/setting.ts';
 import { workMinutes } from '../../src/pricing/work-minutes.ts';
 import { lineAmountMinorUnits } from '../../src/quantities/decimal.ts';
@@ -9,6 +8,7 @@ import { type Job, type JobInput, job } from '../../src/records/job.ts';
 import { rateCard } from '../../src/records/rate-card.ts';
 import { trip } from '../../src/records/trip.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+import { priceJob, wordingIn } from './worded.ts';
 
 const { book } = soundFacts(soundJob);
 const rates = rateCard.parse({
@@ -161,7 +161,7 @@ describe('parts', () => {
         parts: [{ id: 'wire', name: 'Wire', priceMinorUnits: '38.5' }],
         partsMarkUpPercent: '15',
       }),
-      settingOf(book, 'en'),
+      settingOf(book, wordingIn('en')),
     ).map((line) => [line.unitPriceMinorUnits, lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits)]);
 
   test('cost and mark-up keep their fractions of a cent until the line is summed', () => {
@@ -205,7 +205,7 @@ describe('time', () => {
       jobOf('AAAA', labour),
       rateCard.parse({ schema: 'keyout-rates-1', hourly: [{ priceMinorUnits: 6000, ...changed }] }),
       null,
-      settingOf(book, 'en'),
+      settingOf(book, wordingIn('en')),
     ).map((line) => [line.quantity, line.because]);
 
   test('the minimum counts once a visit', () => {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { decimalText, lineAmountMinorUnits, percentOfMinorUnits } from '../../src/quantities/decimal.ts';
 import type { LineKind } from '../../src/records/book.ts';
 import { bookOf, code, invoice, line, taxed } from './billed.ts';
 import { owed, recheckDocument, total } from './recheck-document.ts';
+import { makeCreditNote } from './worded.ts';
 
 describe('prices that include tax', () => {
   const gross = bookOf(

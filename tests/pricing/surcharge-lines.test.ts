@@ -5,8 +5,9 @@ import { surchargeLines } from '../../src/pricing/surcharge-lines.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
 import { rateCard } from '../../src/records/rate-card.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+import { wordingIn } from './worded.ts';
 
-const setting = settingOf({ ...soundFacts(soundJob).book, timeZone: 'America/Denver' }, 'en');
+const setting = settingOf({ ...soundFacts(soundJob).book, timeZone: 'America/Denver' }, wordingIn('en'));
 const rates = rateCard.parse({
   schema: 'keyout-rates-1',
   hourly: [{ priceMinorUnits: 6000 }],

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { priceJob } from '../../src/pricing/price-job.ts';
 import { job } from '../../src/records/job.ts';
 import { rateCard } from '../../src/records/rate-card.ts';
 import { trip } from '../../src/records/trip.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
+import { priceJob } from './worded.ts';
 
 const book = { ...soundFacts(soundJob).book, timeZone: 'America/Denver' };
 const rates = rateCard.parse({

@@ -6,7 +6,6 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { composePayment, type PaymentRequest, reversalOf } from '../../src/operations/compose-payment.ts';
 import { draftInvoice } from '../../src/operations/draft-invoice.ts';
 import { agedBalances } from '../../src/pricing/aged-balances.ts';
-import { makeCreditNote } from '../../src/pricing/make-credit-note.ts';
 import { Problem } from '../../src/problem.ts';
 import type { IssuedInvoice } from '../../src/records/issued-invoice.ts';
 import { type ChangingBook, changeBook } from '../../src/storage/change-book.ts';
@@ -16,6 +15,7 @@ import { readJob } from '../../src/storage/jobs.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 import { readPayments, recordPayment } from '../../src/storage/record-payment.ts';
 import { verifyBook } from '../../src/storage/verify-book.ts';
+import { makeCreditNote } from '../pricing/worded.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-balances-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));

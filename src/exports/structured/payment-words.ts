@@ -1,20 +1,7 @@
 import type { IssuedInvoice } from '../../records/issued-invoice.ts';
+import { wordsIn } from '../../words/words-in.ts';
 import { majorText } from '../major-units.ts';
 import type { SemanticInvoice } from './semantic-invoice.ts';
-
-const words = {
-  en: {
-    early: (percent: string, until: string, amount: string) => `${percent} % off if paid by ${until}: ${amount}`,
-    against: (number: string, issued: string) => `Set against invoice ${number} of ${issued}`,
-    exemption: 'Exemption certificate',
-  },
-  es: {
-    early: (percent: string, until: string, amount: string) =>
-      `${percent} % de descuento si se paga antes o el ${until}: ${amount}`,
-    against: (number: string, issued: string) => `Compensado con la factura ${number} del ${issued}`,
-    exemption: 'Certificado de exención',
-  },
-} as const;
 
 /**
  * The payment terms as text (BT-20), or nothing.
@@ -23,12 +10,12 @@ const words = {
  */
 export function paymentTerms(invoice: IssuedInvoice, digits: number): string | undefined {
   const { corrects, payment, language, currency } = invoice;
-  if (corrects !== undefined) return words[language].against(corrects.number, corrects.issued);
+  if (corrects !== undefined) return wordsIn(language).payment.against(corrects.number, corrects.issued);
   const { earlyPayment, lateInterest, terms } = payment;
   const early =
     earlyPayment === undefined
       ? undefined
-      : words[language].early(
+      : wordsIn(language).payment.early(
           earlyPayment.percent,
           earlyPayment.until,
           `${majorText(earlyPayment.amountMinorUnits, digits)} ${currency}`,
@@ -71,7 +58,9 @@ export function documentNote(invoice: IssuedInvoice): string | undefined {
     ...vehicles.map((vehicle) =>
       [vehicle.job, vehicle.text, vehicle.customer, vehicle.place, vehicle.purchaseOrder].filter(Boolean).join(', '),
     ),
-    ...(payer.exemptionCertificate === undefined ? [] : [`${words[language].exemption} ${payer.exemptionCertificate}`]),
+    ...(payer.exemptionCertificate === undefined
+      ? []
+      : [`${wordsIn(language).payment.exemption} ${payer.exemptionCertificate}`]),
   ];
   return lines.length === 0 ? undefined : lines.join('\n');
 }

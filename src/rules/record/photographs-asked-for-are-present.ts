@@ -25,7 +25,7 @@ export const photographsAskedForArePresent = defineRule({
   check: ({ job, payer }) => {
     if (payer === null) return [];
     const taken = new Set<string>((job.photographs ?? []).map((photograph) => photograph.shows.toLowerCase()));
-    const wanted = [...new Set(payer.needsPhotographs.map((name) => name.trim().toLowerCase()))];
+    const wanted = [...new Set((payer.needsPhotographs ?? []).map((name) => name.trim().toLowerCase()))];
     return wanted
       .filter((name) => name !== '' && !taken.has(name))
       .filter((name) => job.identity.visit !== 'wasted visit' || withoutWork.includes(name))

@@ -107,3 +107,6 @@ export const labelsEn = {
   payOnline: 'Online',
   otherItems: 'Not tied to one vehicle',
 };
+
+/** Labels of one language, each as the English one is named. */
+export type Labels = typeof labelsEn;

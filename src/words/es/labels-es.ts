@@ -1,7 +1,7 @@
-import type { labelsEn } from '../en/labels-en.ts';
+import type { Labels } from '../en/labels-en.ts';
 
 /** Headings and labels as templates print them, in Spanish. */
-export const labelsEs: typeof labelsEn = {
+export const labelsEs: Labels = {
   handoverSheet: 'Hoja de entrega',
   keepWithPapers: 'guárdese con los papeles del vehículo',
   record: 'registro',

@@ -1,7 +1,6 @@
-import type { Book, TaxCode } from '../../records/book.ts';
-import type { Job } from '../../records/job.ts';
-import { pricingWordsEn } from './pricing-words-en.ts';
-import { pricingWordsEs } from './pricing-words-es.ts';
+import type { TaxCode } from '../records/book.ts';
+import type { Job } from '../records/job.ts';
+import type { Language } from '../records/language.ts';
 
 type Visit = NonNullable<Job['identity']['visit']>;
 type VehicleClass = NonNullable<Job['vehicle']['class']>;
@@ -68,12 +67,5 @@ export type PricingWords = {
   readonly certificate: (number: string) => string;
 };
 
-const all = { en: pricingWordsEn, es: pricingWordsEs } as const;
-
-/**
- * The words for lines of an invoice.
- * @param language the invoice's language
- */
-export function pricingWords(language: Book['language']): PricingWords {
-  return all[language];
-}
+/** The language of a document and what its lines say in it. */
+export type Wording = { readonly language: Language; readonly words: PricingWords };

@@ -1,4 +1,4 @@
-import type { PricingWords } from './pricing-words.ts';
+import type { PricingWords } from '../../pricing/pricing-words.ts';
 
 /** What lines of an invoice say in Spanish. */
 export const pricingWordsEs: PricingWords = {
