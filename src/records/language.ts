@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** Languages in which documents are written; each has a folder in the words room. */
-export const languages = ['en', 'es'] as const;
+export const languages = ['en', 'es', 'de'] as const;
 export const language = z.enum(languages);
 export type Language = z.infer<typeof language>;
 

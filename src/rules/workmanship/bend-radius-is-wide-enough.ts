@@ -4,11 +4,11 @@ import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
 /** Least bend radius in diameters of the bundle (Army TM 1-1500-204-23-4), and at a supported terminal (from memory). */
-const bendTimesMin = 10;
+export const bendTimesMin = 10;
 const bendTimesMinAtTerminal = 3;
 
 const words = {
-  summary: () => 'No bend is tighter than ten times the diameter of the bundle.',
+  summary: (voice: Voice) => `No bend is tighter than ${voice.number(bendTimesMin)} times the diameter of the bundle.`,
   why: 'A tight bend works the strands and presses through the insulation.',
   says: {
     'too tight': (bend: { times: number; least: number }, voice: Voice) => ({

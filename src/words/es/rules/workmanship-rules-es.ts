@@ -1,4 +1,5 @@
 import type { RuleWordsOf } from '../../../rules/rule-words.ts';
+import { bendTimesMin } from '../../../rules/workmanship/bend-radius-is-wide-enough.ts';
 import { supportMillimetresMax, tieMillimetresMax } from '../../../rules/workmanship/harness-is-tied-at-intervals.ts';
 import { jointMillimetresMin } from '../../../rules/workmanship/splices-are-staggered.ts';
 import { tapeMillimetresMin } from '../../../rules/workmanship/tape-is-long-enough.ts';
@@ -19,7 +20,7 @@ const stripAgain = 'Corte hasta cable sano, pele con la boca que corresponde y r
 /** What the rules of workmanship say, in Spanish. */
 export const workmanshipRulesEs: RuleWordsOf<typeof workmanshipRules> = {
   'bend-radius-is-wide-enough': {
-    summary: () => 'Ninguna curva es más cerrada que diez veces el diámetro del mazo.',
+    summary: (voice) => `Ninguna curva es más cerrada que ${voice.number(bendTimesMin)} veces el diámetro del mazo.`,
     why: 'Una curva cerrada fatiga los hilos y aprieta a través del aislante.',
     says: {
       'too tight': (bend, voice) => ({

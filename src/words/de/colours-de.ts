@@ -1,0 +1,23 @@
+/** Usual colours of wires, in German. */
+export const coloursDe: Readonly<Record<string, string>> = {
+  black: 'schwarz',
+  blue: 'blau',
+  'light blue': 'hellblau',
+  'dark blue': 'dunkelblau',
+  brown: 'braun',
+  green: 'grün',
+  'light green': 'hellgrün',
+  'dark green': 'dunkelgrün',
+  grey: 'grau',
+  gray: 'grau',
+  orange: 'orange',
+  pink: 'rosa',
+  purple: 'lila',
+  violet: 'violett',
+  red: 'rot',
+  tan: 'beige',
+  beige: 'beige',
+  white: 'weiß',
+  yellow: 'gelb',
+  clear: 'durchsichtig',
+};
