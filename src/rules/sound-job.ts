@@ -1,7 +1,7 @@
 import { identifyWires } from '../evidence/identify-wires.ts';
-import { book } from '../records/book.ts';
 import { type Job, type JobInput, job } from '../records/job.ts';
 import { payer } from '../records/payer.ts';
+import { bookIn } from './example-book.ts';
 import { exampleProfile } from './example-profile.ts';
 import type { JobFacts } from './job-facts.ts';
 
@@ -220,27 +220,13 @@ export const soundPayer = payer.parse({
   needsPurchaseOrder: true,
 });
 
-const soundBook = book.parse({
-  schema: 'keyout-book-1',
-  business: {
-    name: 'Example fitting',
-    installer: 'An Example',
-    address: { lines: ['1 Example Road'], city: 'Example', country: 'US' },
-  },
-  currency: 'USD',
-  timeZone: 'UTC',
-  tax: { regime: 'none' },
-  numbering: { invoice: { prefix: 'INV-' }, creditNote: { prefix: 'CRN-' } },
-  payment: {},
-});
-
 /** The facts of a job laid over the sound one's surroundings. */
 export function soundFacts(input: JobInput, changed: Partial<JobFacts> = {}): JobFacts {
   const record = job.parse(input);
   return {
     job: record,
     evidence: identifyWires(record, []),
-    book: soundBook,
+    book: bookIn('US'),
     profile: exampleProfile,
     payer: null,
     earlier: [],

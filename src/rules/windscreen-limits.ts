@@ -43,7 +43,7 @@ export const windscreenWords = {
     whatToDo: moveIt,
   }),
   'too far above the bottom': (place: { above: number; aboveMost: number }) => ({
-    what: `The device reaches ${place.above} mm above its lower edge (at most ${place.aboveMost} mm).`,
+    what: `The device reaches ${place.above} mm above the lower edge of the swept area (at most ${place.aboveMost} mm).`,
     whatToDo: moveIt,
   }),
   'too far from both': (place: { below: number; belowMost: number; above: number; aboveMost: number }) => ({

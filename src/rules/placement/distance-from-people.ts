@@ -50,5 +50,17 @@ export const distanceFromPeople = defineRule({
         },
       ],
     },
+    {
+      name: 'a distance that was not measured',
+      change: withPlacement({ personMillimetres: undefined }),
+      finds: [
+        {
+          at: 'device',
+          severity: 'advise',
+          what: 'The distance of the device from people is not recorded; 200 mm or more is wanted.',
+          whatToDo: 'Measure to the nearest place where a person sits or stands.',
+        },
+      ],
+    },
   ],
 });

@@ -1,4 +1,5 @@
 import { defineRule } from '../define-rule.ts';
+import { bookIn } from '../example-book.ts';
 import { exampleProfile } from '../example-profile.ts';
 import { withPlacement } from '../overlay.ts';
 import type { Voice } from '../rule-words.ts';
@@ -129,6 +130,89 @@ export const windscreenAreaIsRespected = defineRule({
           severity: 'advise',
           what: 'The device is on the windscreen; what may stand there is for the local code to say.',
           whatToDo: 'Look up the local code, or move the device off the windscreen.',
+        },
+      ],
+    },
+    {
+      name: 'not measured at all',
+      change: onGlass({}),
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The place of the device within the area swept by the wipers is not measured.',
+          whatToDo:
+            'Measure from its lower edge up to the top of the swept area (at most 216 mm), or from its upper edge down to the bottom (at most 175 mm).',
+        },
+      ],
+    },
+    {
+      name: '176 mm above the lower edge',
+      change: onGlass({ aboveSweptBottomMillimetres: 176 }),
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The device reaches 176 mm above the lower edge of the swept area (at most 175 mm).',
+          whatToDo: 'Move it up or down until one of the two limits holds, or off the windscreen.',
+        },
+      ],
+    },
+    {
+      name: 'too far from both edges',
+      change: onGlass({ belowSweptTopMillimetres: 217, aboveSweptBottomMillimetres: 176 }),
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The device reaches 217 mm below the upper edge of the swept area (at most 216 mm) and 176 mm above its lower edge (at most 175 mm).',
+          whatToDo: 'Move it up or down until one of the two limits holds, or off the windscreen.',
+        },
+      ],
+    },
+    {
+      name: 'an antenna in the swept area, not measured from the top of the glass',
+      change: onGlass({ belowGlassTopMillimetres: undefined, inSweptArea: true }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The distance of the device from the top of the glass is not measured.',
+          whatToDo: 'Measure from its lower edge up to the upper edge of the windscreen: at most 152 mm.',
+        },
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'The device is within the area swept by the wipers, where no antenna may stand.',
+          whatToDo: 'Move it out of the swept area, and record that it is outside.',
+        },
+      ],
+    },
+    {
+      name: 'an antenna of which nobody wrote whether the wipers pass over it',
+      change: onGlass({ belowGlassTopMillimetres: 100, inSweptArea: undefined }),
+      facts: { profile: { ...exampleProfile, vehicleSafetyTechnology: false } },
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'reason',
+          what: 'Whether the wipers pass over the device is not recorded.',
+          whatToDo: 'Move it out of the swept area, and record that it is outside.',
+        },
+      ],
+    },
+    {
+      name: 'in Great Britain: the local code, with what its manual says',
+      change: onGlass({ belowSweptTopMillimetres: 100 }),
+      facts: { book: bookIn('GB') },
+      finds: [
+        {
+          at: 'windscreen',
+          severity: 'advise',
+          what: 'The device is on the windscreen; what may stand there is for the local code to say.',
+          whatToDo:
+            'Look up the local code. Great Britain, MOT inspection manual section 3: in front of the driver (290 mm wide; 350 mm above 3.5 t) at most 10 mm may reach into the swept area, elsewhere in it 40 mm.',
         },
       ],
     },

@@ -85,5 +85,17 @@ export const photographsWhereARuleAsks = defineRule({
       }),
       finds: [],
     },
+    {
+      name: 'a drilled ground without a picture',
+      change: (job) => ({ ...job, ground: { kind: 'drilled screw', where: 'cowl' } }),
+      finds: [
+        {
+          at: 'ground',
+          severity: 'advise',
+          what: 'There is no photograph of the ground, though a hole was drilled into the vehicle.',
+          whatToDo: 'Take one and put it into photos/2026-11-24-KX4D/.',
+        },
+      ],
+    },
   ],
 });

@@ -141,5 +141,21 @@ export const timesArePossible = defineRule({
         },
       ],
     },
+    {
+      name: 'a visit of 17 hours and 30 minutes',
+      change: (job) => ({
+        ...job,
+        labour: { start: '2026-11-24T05:00', end: '2026-11-24T22:30' },
+        signature: { answer: 'not available', noSignatureBecause: 'night, nobody on site' },
+      }),
+      finds: [
+        {
+          at: 'labour',
+          severity: 'reason',
+          what: 'The visit takes 17 hours and 30 minutes.',
+          whatToDo: 'Look at the dates of start and end again.',
+        },
+      ],
+    },
   ],
 });

@@ -85,5 +85,17 @@ export const vinYearAgrees = defineRule({
       change: withVehicle({ vin: 'WDBEA30D3HA391172', year: 1995 }),
       finds: [],
     },
+    {
+      name: 'a character that stands for no model year',
+      change: withVehicle({ vin: '5ZWTA3CD3Z1004417' }),
+      finds: [
+        {
+          at: 'vehicle',
+          severity: 'advise',
+          what: 'Position 10 of VIN 5ZWTA3CD3Z1004417 is "Z", which stands for no model year.',
+          whatToDo: 'Compare plate, papers and record, and correct the one that is wrong.',
+        },
+      ],
+    },
   ],
 });

@@ -125,5 +125,17 @@ export const chargingVoltsAreNormal = defineRule({
         },
       ],
     },
+    {
+      name: '14.9 V after, as a cold battery may show',
+      change: (job) => ({ ...job, after: { ...job.after, chargingVolts: 14.9 } }),
+      finds: [
+        {
+          at: 'after',
+          severity: 'advise',
+          what: 'After the work the battery reads 14.90 V with the engine running, above the usual 13.50 to 14.80 V.',
+          whatToDo: 'A cold battery may raise it: read again when warm, and tell the customer if it stays.',
+        },
+      ],
+    },
   ],
 });

@@ -1,4 +1,5 @@
 import { defineRule } from '../define-rule.ts';
+import { withConnection } from '../overlay.ts';
 import { provenWire, provenWireWords } from '../proven-wire.ts';
 
 const words = {
@@ -29,6 +30,18 @@ export const constantIsProven = defineRule({
           severity: 'block',
           what: 'The supply lead is joined to P1, which is not proven: Red with white stripe (P1) is not proven; nothing that was read rules out any role.',
           whatToDo: 'Read P1 with the key on (about 3.1 of 7 possible roles would remain).',
+        },
+      ],
+    },
+    {
+      name: 'joined to no wire of the record',
+      change: withConnection('supply', { point: undefined }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'block',
+          what: 'The supply lead names no wire that was measured.',
+          whatToDo: 'Record the probe point that it is joined to, with its readings.',
         },
       ],
     },

@@ -1,4 +1,5 @@
 import { defineRule } from '../define-rule.ts';
+import { withConnection } from '../overlay.ts';
 import { provenWire, provenWireWords } from '../proven-wire.ts';
 
 const words = {
@@ -29,6 +30,18 @@ export const groundIsProven = defineRule({
           severity: 'block',
           what: 'The ground lead is joined to G1, which is not proven: Black (G1) is not proven; nothing that was read rules out any role.',
           whatToDo: 'Read G1 with the key on (about 3.1 of 7 possible roles would remain).',
+        },
+      ],
+    },
+    {
+      name: 'joined to no wire of the record',
+      change: withConnection('ground', { point: undefined }),
+      finds: [
+        {
+          at: 'ground',
+          severity: 'block',
+          what: 'The ground lead names no wire that was measured.',
+          whatToDo: 'Record the probe point that it is joined to, with its readings.',
         },
       ],
     },

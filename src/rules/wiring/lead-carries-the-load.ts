@@ -60,5 +60,17 @@ export const leadCarriesTheLoad = defineRule({
         },
       ],
     },
+    {
+      name: 'a lead thinner than any in the table',
+      change: withConnection('supply', { gauge: { awg: 26 } }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'reason',
+          what: 'The device draws 80 mA; its supply lead (26 AWG and 18 AWG) is thinner than any in the table.',
+          whatToDo: 'Use a thicker lead, or write what the device maker says.',
+        },
+      ],
+    },
   ],
 });

@@ -150,5 +150,39 @@ export const supplyWithinDeviceWindow = defineRule({
         },
       ],
     },
+    {
+      name: 'a battery that falls to 6 V while cranking, and the wire was not read then',
+      change: (job) => ({ ...cranking(null)(job), supply: [{ key: 'crank', volts: 6 }] }),
+      facts: { profile: { ...exampleProfile, crankVoltsMin: 6.5 } },
+      finds: [
+        {
+          at: 'crank',
+          severity: 'block',
+          what: 'The battery falls to 6.00 V while cranking; the device needs at least 6.50 V, and no wire carries more than the battery.',
+          whatToDo: 'Have the battery tested and read again, or fit a device that lives through it.',
+        },
+      ],
+    },
+    {
+      name: 'a wire at 12.4 V and a device that needs 12.5 V',
+      change: (job) => job,
+      facts: { profile: { ...exampleProfile, supplyVoltsMin: 12.5 } },
+      finds: [
+        {
+          at: 'accessory',
+          severity: 'block',
+          what: 'The device sees 12.48 V (accessory); it needs at least 12.50 V.',
+          whatToDo:
+            'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.',
+        },
+        {
+          at: 'on',
+          severity: 'block',
+          what: 'The device sees 12.39 V (on); it needs at least 12.50 V.',
+          whatToDo:
+            'Use a better feed, a shorter or thicker lead, or a converter; have the battery tested if it is low itself.',
+        },
+      ],
+    },
   ],
 });

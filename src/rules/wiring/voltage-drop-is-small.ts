@@ -151,5 +151,20 @@ export const voltageDropIsSmall = defineRule({
         },
       ],
     },
+    {
+      name: 'a wire 0.72 V below the battery',
+      change: (job) => ({
+        ...job,
+        supply: (job.supply ?? []).map((each) => (each.key === 'running' ? { ...each, volts: 14.8 } : each)),
+      }),
+      finds: [
+        {
+          at: 'P1',
+          severity: 'reason',
+          what: 'P1 reads 14.08 V (running), 720 mV below the battery; 500 mV at most.',
+          whatToDo: 'Look for a corroded joint or a thin wire on the way from the battery, or choose a better feed.',
+        },
+      ],
+    },
   ],
 });

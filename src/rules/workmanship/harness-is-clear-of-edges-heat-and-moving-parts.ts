@@ -81,5 +81,17 @@ export const harnessIsClearOfEdgesHeatAndMovingParts = defineRule({
         },
       ],
     },
+    {
+      name: 'harness on a fuel line',
+      change: withHarness({ touches: ['fuel line'] }),
+      finds: [
+        {
+          at: 'fuel line',
+          severity: 'block',
+          what: 'The harness touches a fuel line.',
+          whatToDo: 'Route it at least 152 mm (6 in) from the fuel line.',
+        },
+      ],
+    },
   ],
 });

@@ -71,5 +71,17 @@ export const strandsAreNotCut = defineRule({
         },
       ],
     },
+    {
+      name: 'nicked strands that nobody counted',
+      change: withConnection('supply', { gauge: { awg: 18 }, stripped: 'strands nicked' }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'reason',
+          what: 'Strands were nicked in stripping for the supply lead, but not counted; 2 are allowed.',
+          whatToDo: 'Count the nicked strands and record them.',
+        },
+      ],
+    },
   ],
 });

@@ -53,5 +53,17 @@ export const tapeIsLongEnough = defineRule({
         },
       ],
     },
+    {
+      name: 'tape of unknown length',
+      change: withConnection('supply', { covered: 'tape', tapeMillimetres: undefined }),
+      finds: [
+        {
+          at: 'supply',
+          severity: 'advise',
+          what: 'The length of the tape on the supply lead is not recorded; 25 mm or more is wanted.',
+          whatToDo: 'Measure the tape and record it.',
+        },
+      ],
+    },
   ],
 });
