@@ -3,6 +3,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type JobInput, visitKinds } from '../../src/records/job.ts';
+import { languages } from '../../src/records/language.ts';
 import { vehicleClasses } from '../../src/records/vehicle.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
 import { fillTemplate } from '../../src/typesetting/markup/fill-template.ts';
@@ -55,7 +56,7 @@ const anyRecord = fc
   );
 
 describe('any record, however little it says', () => {
-  test.each(['en', 'es'] as const)('fills the template in %s without a gap in tags or words', (language) => {
+  test.each(languages)('fills the template in %s without a gap in tags or words', (language) => {
     fc.assert(
       fc.property(anyRecord, (change) => {
         const view = viewOf(change, { book: { ...book, language } });

@@ -5,6 +5,7 @@ import { wiringFigure } from '../../src/documents/wiring-figure.ts';
 import { wrappedLabel } from '../../src/documents/wrapped-label.ts';
 import { spliceMethods } from '../../src/records/connection.ts';
 import { job } from '../../src/records/job.ts';
+import { languages } from '../../src/records/language.ts';
 import { zones } from '../../src/records/placement.ts';
 import { vehicleClasses } from '../../src/records/vehicle.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
@@ -47,7 +48,7 @@ describe('the wiring figure', () => {
         words,
         words,
         fc.constantFrom(...spliceMethods),
-        fc.constantFrom('en' as const, 'es' as const),
+        fc.constantFrom(...languages),
         (connector, colour, method, language) => {
           const record = job.parse({
             ...soundJob,

@@ -57,6 +57,7 @@ function faults({ words, width, height }: ReturnType<typeof wordsOf>): readonly 
 describe.each([
   ['letter', 'en'],
   ['a4', 'es'],
+  ['a4', 'de'],
 ] as const)('a sheet on %s in %s', (paper, language) => {
   test.each(sheets)('with %s has no word over the margin or on another one', async (_, change) => {
     const view = viewOf(change, { book: { ...book, paper, language } });

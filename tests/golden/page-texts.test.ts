@@ -23,13 +23,14 @@ describe('what the pages of the sample day say', () => {
     await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden(`${id}-handover`));
   });
 
-  test('the handover sheet of the van in Spanish, on A4, in millimetres', async () => {
-    const book = {
-      ...day.book,
-      book: { ...day.book.book, language: 'es', locale: 'es-ES', paper: 'a4', units: { distance: 'mi', length: 'mm' } },
-    } as const;
+  test.each([
+    ['es', 'es-ES'],
+    ['de', 'de-DE'],
+  ] as const)('the handover sheet of the van in %s, on A4, in millimetres', async (language, locale) => {
+    const paper = { paper: 'a4', units: { distance: 'mi', length: 'mm' } } as const;
+    const book = { ...day.book, book: { ...day.book.book, language, locale, ...paper } };
     const sheet = await renderHandover(book, await examineJob(book, await readJob(book, '2026-11-24-KX4D')));
-    await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden('2026-11-24-KX4D-handover-es'));
+    await expect(`${sheet.text}\n`).toMatchFileSnapshot(golden(`2026-11-24-KX4D-handover-${language}`));
   });
 
   test.each(['INV-0001', 'INV-0002', 'INV-0003', 'INV-0004'])('the invoice %s', async (number) => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { job } from '../../src/records/job.ts';
+import type { Language } from '../../src/records/language.ts';
 import { rateCard } from '../../src/records/rate-card.ts';
 import { trip } from '../../src/records/trip.ts';
 import { soundFacts, soundJob } from '../../src/rules/sound-job.ts';
@@ -41,7 +42,7 @@ const day = trip.parse({
   shareBy: 'time',
   jobs: [{ job: record.id }, { job: other.id }],
 });
-const worded = (language: 'en' | 'es') =>
+const worded = (language: Language) =>
   priceJob({ job: record, trip: day, tripJobs: [record, other], rates, book, language, orderOnDay: 1 }).map((line) =>
     [line.what, line.because, line.discountBecause].filter((text) => text !== '').join(' | '),
   );
@@ -71,5 +72,19 @@ test('and in Spanish for a payer who reads Spanish', () => {
     'Desplazamiento, distancia | 118.5 mi menos 20 sin cargo = 98.5 mi a $0.725 = $71.41, repartido según el tiempo entre 2 vehículos (1 h 40 min de 2 h 25 min)',
     'Desplazamiento, tiempo | 2 h 10 min en carretera, cobrado como 2 h 15 min, a $40.00 por hora = $90.00, repartido según el tiempo entre 2 vehículos (1 h 40 min de 2 h 25 min)',
     'Peajes y aparcamiento | $7.25 al coste, repartido según el tiempo entre 2 vehículos (1 h 40 min de 2 h 25 min)',
+  ]);
+});
+
+test('and in German for a payer who reads German', () => {
+  expect(worded('de')).toEqual([
+    'Neueinbau | Pauschale (schwerer Lkw); 1 h enthalten',
+    'Arbeitszeit über die Pauschale hinaus | 1 h 40 min gearbeitet abzüglich 1 h enthalten = 40 min, aufgerundet auf 15 min',
+    'Noche | 30 min von 2 h außerhalb von 07:00 bis 18:00: 50 % dieses Anteils von 231,00\u00a0$',
+    'Anfahrtspauschale | für Neueinbau',
+    'Wartezeit | 20 min gewartet abzüglich 15 min frei, aufgerundet auf 15 min | 10 % Nachlass: cliente fiel',
+    'Manguito | Einkaufspreis plus 12,5 % Aufschlag',
+    'Fahrt, Strecke | 118,5 mi abzüglich 20 frei = 98,5 mi zu 0,725\u00a0$ = 71,41\u00a0$, nach Zeit auf 2 Fahrzeuge verteilt (1 h 40 min von 2 h 25 min)',
+    'Fahrt, Zeit | 2 h 10 min unterwegs, berechnet 2 h 15 min, zu 40,00\u00a0$ je Stunde = 90,00\u00a0$, nach Zeit auf 2 Fahrzeuge verteilt (1 h 40 min von 2 h 25 min)',
+    'Maut und Parken | 7,25\u00a0$ zum Selbstkostenpreis, nach Zeit auf 2 Fahrzeuge verteilt (1 h 40 min von 2 h 25 min)',
   ]);
 });

@@ -4,11 +4,17 @@ import { coloursDe } from './colours-de.ts';
 
 const capital = (text: string) => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 const hereOr = (point: string | null) => point ?? 'Die Versorgung';
-const own = (colour: string) => coloursDe[colour.toLowerCase()] ?? colour;
+const known = (colour: string) => coloursDe.get(colour.toLowerCase());
+/** "mit weißem Streifen"; colours that German does not bend, and unknown ones, stand behind: "mit Streifen rosa". */
+const unbent = ['rosa', 'lila', 'beige', 'orange', 'türkis'];
+const stripeWords = (stripe: string) => {
+  const german = known(stripe);
+  return german === undefined || unbent.includes(german) ? `Streifen ${german ?? stripe}` : `${german}em Streifen`;
+};
 
 /** A wire's colour with its stripe, in German. */
 export const colourWords = ({ colour, stripe }: Colour) =>
-  stripe === null ? own(colour) : `${own(colour)} mit Streifen ${own(stripe)}`;
+  `${known(colour) ?? colour}${stripe === null ? '' : ` mit ${stripeWords(stripe)}`}`;
 
 /** Every sentence about readings and what they prove, in German. */
 export const evidenceWordsDe: EvidenceWords = {

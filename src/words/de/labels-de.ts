@@ -75,7 +75,7 @@ export const labelsDe: Labels = {
   method: 'Verfahren',
   covered: 'Isolierung',
   tape: 'Band',
-  tied: 'Gebunden',
+  tied: 'Fest',
   tug: 'Zugprobe',
   jointFuse: 'Sicherung',
   rules: 'Geprüfte Regeln',

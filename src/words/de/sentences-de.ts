@@ -44,7 +44,7 @@ export const sentencesDe: Sentences = {
     }
   },
   sits: ({ zone, surface, fixing, points: count }) =>
-    `Es sitzt ${zone} (${surface})${fixing === null ? ' und ist nicht befestigt' : `, gehalten von ${fixing}${count === null ? '' : ` an ${points(count)}`}`}.`,
+    `Es sitzt ${zone} (${surface})${fixing === null ? ' und ist nicht befestigt' : `, befestigt durch ${fixing}${count === null ? '' : ` an ${points(count)}`}`}.`,
   joined: (leads) =>
     `Angeschlossen: ${and(
       leads.map(({ lead, wire, place }) =>
@@ -92,7 +92,7 @@ export const sentencesDe: Sentences = {
     lowestValue: (volts, where) => `${volts} V ${where}`,
     window: 'Versorgung, die das Gerät braucht',
     windowValue: (from, to) => `${from} bis ${to} V`,
-    drop: 'Spannungsfall in seinen Leitungen, berechnet',
+    drop: 'Spannungsfall der Leitungen, berechnet',
     groundDrop: 'Spannungsfall der Masse, gemessen',
     fuseMax: 'Größte Sicherung, die die Leitung erlaubt',
     standing: 'Standzeit, bis die Batterie halb leer ist',

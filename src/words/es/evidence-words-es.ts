@@ -5,8 +5,8 @@ import { coloursEs } from './colours-es.ts';
 const capital = (text: string) => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 /** A wire's colour with its stripe, in Spanish. */
 export const colourWords = ({ colour, stripe }: Colour) => {
-  const own = coloursEs[colour.toLowerCase()]?.[0] ?? colour;
-  return stripe === null ? own : `${own} con raya ${coloursEs[stripe.toLowerCase()]?.[1] ?? stripe}`;
+  const own = coloursEs.get(colour.toLowerCase())?.[0] ?? colour;
+  return stripe === null ? own : `${own} con raya ${coloursEs.get(stripe.toLowerCase())?.[1] ?? stripe}`;
 };
 const hereOr = (point: string | null) => point ?? 'La alimentación';
 
