@@ -69,6 +69,50 @@ test('every import points along a listed arrow', () => {
   expect(arrows).toBeGreaterThan(50);
 });
 
+/** Files that import each other in a circle, each circle once; an import of types alone counts as well. */
+function circles(imports: ReadonlyMap<string, readonly string[]>): readonly string[] {
+  const found = new Set<string>();
+  const done = new Set<string>();
+  const follow = (file: string, way: readonly string[]): void => {
+    const since = way.indexOf(file);
+    if (since >= 0) found.add([...way.slice(since)].sort().join(' '));
+    if (since >= 0 || done.has(file)) return;
+    for (const next of imports.get(file) ?? []) follow(next, [...way, file]);
+    done.add(file);
+  };
+  for (const file of imports.keys()) follow(file, []);
+  return [...found];
+}
+
+const importsByFile = new Map(
+  files.map((file) => [
+    file,
+    importsOf(file)
+      .filter((target) => target.startsWith('.'))
+      .map((target) => path.join(path.dirname(file), target)),
+  ]),
+);
+
+test('no files import each other in a circle', () => {
+  expect(circles(importsByFile)).toEqual([]);
+  expect(circles(new Map([...importsByFile, ['problem.ts', ['storage/open-book.ts']]]))).not.toEqual([]);
+});
+
+test('within typesetting the arrows point one way: markup, fonts, layout, pdf', () => {
+  const order = ['markup', 'fonts', 'layout', 'pdf'];
+  const folderOf = (file: string) => order.indexOf(file.split(path.sep)[1] ?? '');
+  const within = [...importsByFile].filter(
+    ([file]) => file.startsWith(`typesetting${path.sep}`) && folderOf(file) >= 0,
+  );
+  expect(within.length).toBeGreaterThan(30);
+  const wrong = within.flatMap(([file, targets]) =>
+    targets
+      .filter((target) => target.startsWith(`typesetting${path.sep}`) && folderOf(target) > folderOf(file))
+      .map((target) => `${file} -> ${target}`),
+  );
+  expect(wrong).toEqual([]);
+});
+
 const worldly: readonly RegExp[] = [
   /['"]node:/,
   /\bprocess\./,

@@ -1,5 +1,5 @@
 import { structuredInvoice } from '../exports/structured/structured-invoice.ts';
-import type { DrawFiles } from '../storage/change-book.ts';
+import type { DrawFiles } from '../storage/changing-book.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 
 /**

@@ -1,18 +1,10 @@
 import path from 'node:path';
-import type { IssuedInvoice } from '../records/issued-invoice.ts';
+import type { ChangingBook, DrawFiles } from './changing-book.ts';
 import { completeUnfinished } from './complete-unfinished.ts';
 import { fileProblem } from './file-problem.ts';
 import type { OpenBook } from './open-book.ts';
 import { sweepTemporary } from './sweep-temporary.ts';
 import { withLockHeld } from './with-lock.ts';
-
-/** Draws the files that stand beside a document's record: name and content. */
-export type DrawFiles = (
-  numbered: IssuedInvoice,
-) => Promise<readonly { readonly name: string; readonly content: string | Uint8Array }[]>;
-
-/** A book that no other process writes issued documents or payments into, until the change is done. */
-export type ChangingBook = { readonly open: OpenBook; readonly now: string; readonly draw: DrawFiles };
 
 /**
  * Looks something up and acts on it with no other writer in between; makes good first what an earlier stop left undone.

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { issuedInvoice } from '../records/issued-invoice.ts';
 import { readRecord } from '../records/read-record.ts';
-import type { DrawFiles } from './change-book.ts';
+import type { DrawFiles } from './changing-book.ts';
 import { completeIssued } from './issue-document.ts';
 import { readLedger } from './ledger.ts';
 import type { OpenBook } from './open-book.ts';

@@ -4,7 +4,7 @@ import { Problem } from '../problem.ts';
 import type { NumberSeries } from '../records/book.ts';
 import { type IssuedInvoice, issuedInvoice } from '../records/issued-invoice.ts';
 import { readRecord } from '../records/read-record.ts';
-import type { ChangingBook, DrawFiles } from './change-book.ts';
+import type { ChangingBook, DrawFiles } from './changing-book.ts';
 import { sha256 } from './digest.ts';
 import { fileProblem } from './file-problem.ts';
 import { type IssuedDocument, issuedFolder } from './issued.ts';

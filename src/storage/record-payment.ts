@@ -1,5 +1,5 @@
 import type { LedgerEntry } from '../records/ledger-entry.ts';
-import type { ChangingBook } from './change-book.ts';
+import type { ChangingBook } from './changing-book.ts';
 import { appendLedger, readLedger } from './ledger.ts';
 import type { OpenBook } from './open-book.ts';
 

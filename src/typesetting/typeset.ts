@@ -1,9 +1,10 @@
 import { Problem } from '../problem.ts';
 import { checkSigns } from './fonts/check-signs.ts';
+import { type FontBytes, faces } from './fonts/faces.ts';
 import { type Fonts, fontMetrics } from './fonts/font-metrics.ts';
 import { parseFont } from './fonts/parse-font.ts';
 import { layOut } from './layout/lay-out.ts';
-import { type FontBytes, faces, type Page } from './layout/page.ts';
+import type { Page } from './layout/page.ts';
 import { pageText } from './layout/page-text.ts';
 import type { StructureElement } from './layout/structure.ts';
 import { fillTemplate } from './markup/fill-template.ts';

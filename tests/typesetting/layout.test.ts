@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readFonts } from '../../src/storage/fonts.ts';
+import { faces } from '../../src/typesetting/fonts/faces.ts';
 import { type Fonts, fontMetrics } from '../../src/typesetting/fonts/font-metrics.ts';
 import { parseFont } from '../../src/typesetting/fonts/parse-font.ts';
 import { type LaidOut, layOut } from '../../src/typesetting/layout/lay-out.ts';
 import { markBox } from '../../src/typesetting/layout/mark-box.ts';
-import { faces, type Mark, type Page } from '../../src/typesetting/layout/page.ts';
+import type { Mark, Page } from '../../src/typesetting/layout/page.ts';
 import { fillTemplate } from '../../src/typesetting/markup/fill-template.ts';
 import { parseMarkup } from '../../src/typesetting/markup/parse-markup.ts';
 import { anyDocument } from './any-document.ts';

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { readFonts } from '../../src/storage/fonts.ts';
+import { faces } from '../../src/typesetting/fonts/faces.ts';
 import { type Fonts, fontMetrics } from '../../src/typesetting/fonts/font-metrics.ts';
 import { parseFont } from '../../src/typesetting/fonts/parse-font.ts';
 import { layOut } from '../../src/typesetting/layout/lay-out.ts';
-import { faces, type Mark, type Page } from '../../src/typesetting/layout/page.ts';
+import type { Mark, Page } from '../../src/typesetting/layout/page.ts';
 import { parseMarkup } from '../../src/typesetting/markup/parse-markup.ts';
 
 const metrics = fontMetrics(Object.fromEntries(faces.map((face) => [face, parseFont(readFonts()[face])])) as Fonts);

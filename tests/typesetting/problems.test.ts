@@ -6,6 +6,18 @@ const page = (inside: string, attributes = '') => `<document title="t" ${attribu
 
 const refused: readonly (readonly [string, string, string, string])[] = [
   ['an unknown tag', page('<div>x</div>'), 'There is no tag <div>.', 'line 2'],
+  [
+    'a tag named like something every object has',
+    page('<constructor x="1"/>'),
+    'There is no tag <constructor>.',
+    'line 2',
+  ],
+  [
+    'an attribute named like something every object has',
+    page('<p constructor="1">x</p>'),
+    'The tag <p> has no attribute "constructor".',
+    'line 2',
+  ],
   ['an unknown attribute', page('<p colour="red">x</p>'), 'The tag <p> has no attribute "colour".', 'line 2'],
   [
     'an unknown paper',

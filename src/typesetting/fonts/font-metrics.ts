@@ -1,4 +1,4 @@
-import type { Face } from '../layout/page.ts';
+import type { Face } from './faces.ts';
 import type { ParsedFont } from './parse-font.ts';
 
 export type Fonts = Readonly<Record<Face, ParsedFont>>;

@@ -1,7 +1,7 @@
 import { cleanText } from '../markup/clean-text.ts';
 import { type TagNode, type TreeNode, tagsIn } from '../markup/document-tree.ts';
-import type { Setting } from './lay-out-blocks.ts';
 import type { TextStyle } from './lay-out-text.ts';
+import type { Setting } from './setting.ts';
 
 /** Width of what stands behind a number's last whole digit, by cell, and the widest of each column, in points. */
 export type DecimalTails = {

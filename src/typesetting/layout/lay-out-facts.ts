@@ -1,8 +1,8 @@
 import { type TagNode, tagsIn } from '../markup/document-tree.ts';
 import { type Block, block } from './block.ts';
 import { baseline, millimetre, sizes } from './grid.ts';
-import type { Setting } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
+import type { Setting } from './setting.ts';
 import { sideBySide } from './side-by-side.ts';
 import { spaceBefore } from './style-of.ts';
 

@@ -2,9 +2,9 @@ import { cleanText } from '../markup/clean-text.ts';
 import { type TagNode, tagsIn } from '../markup/document-tree.ts';
 import { type Block, block } from './block.ts';
 import { millimetre, sizes } from './grid.ts';
-import type { Setting } from './lay-out-blocks.ts';
 import { markBox } from './mark-box.ts';
 import type { Mark } from './page.ts';
+import type { Setting } from './setting.ts';
 import { numbersIn, spaceBefore } from './style-of.ts';
 
 const fills: Readonly<Record<string, string>> = { none: '', black: '#000000', light: '#e6e6e6', white: '#ffffff' };

@@ -2,7 +2,7 @@ import type { TagNode } from '../markup/document-tree.ts';
 import { type Block, block } from './block.ts';
 import { millimetre } from './grid.ts';
 import { imageSize } from './image-size.ts';
-import type { Setting } from './lay-out-blocks.ts';
+import type { Setting } from './setting.ts';
 import { spaceBefore } from './style-of.ts';
 
 /**

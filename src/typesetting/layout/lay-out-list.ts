@@ -1,9 +1,9 @@
 import { type TagNode, tagsIn } from '../markup/document-tree.ts';
 import { type Block, block } from './block.ts';
 import { millimetre } from './grid.ts';
-import type { Setting } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
 import { moved } from './page.ts';
+import type { Setting } from './setting.ts';
 import { spaceBefore, styleOf } from './style-of.ts';
 
 /**

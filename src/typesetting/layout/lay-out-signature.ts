@@ -1,9 +1,9 @@
 import type { TagNode } from '../markup/document-tree.ts';
 import { type Block, block, stacked } from './block.ts';
 import { millimetre, sizes } from './grid.ts';
-import type { Setting } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
 import { moved } from './page.ts';
+import type { Setting } from './setting.ts';
 
 /**
  * A line to sign on, its label below, and over it the field in which a viewer can sign.

@@ -3,9 +3,9 @@ import { textTags } from '../markup/tag-set.ts';
 import { type Block, block, stacked } from './block.ts';
 import { type DecimalTails, decimalTails } from './decimal-tails.ts';
 import { millimetre } from './grid.ts';
-import { layOutBlocks, type Setting } from './lay-out-blocks.ts';
 import { layOutText } from './lay-out-text.ts';
 import { moved } from './page.ts';
+import type { Setting } from './setting.ts';
 import { type Strip, sideBySide } from './side-by-side.ts';
 import { numbersIn, spaceBefore, styleOf } from './style-of.ts';
 
@@ -31,7 +31,11 @@ export function layOutTable(node: TagNode, width: number, setting: Setting): rea
   const twice = ['thead', 'tfoot'].find((tag) => parts.indexOf(tag) !== parts.lastIndexOf(tag));
   if (twice !== undefined) throw setting.problem(`The table has two <${twice}>.`, node, 'Put all its rows into one.');
   if (shares.some((share) => share <= 0))
-    throw setting.problem(`The widths "${node.attributes.widths}" are not all above nought.`, node, 'Mend the widths.');
+    throw setting.problem(
+      `The widths "${node.attributes.widths}" are not all above nought.`,
+      node,
+      'Give each column a width above nought.',
+    );
   const tails = decimalTails(
     [...rowsIn('tbody'), ...rowsIn('tfoot')],
     (cell) => cellStyle(cell, node, setting),
@@ -93,7 +97,7 @@ function layOutRow(row: TagNode, table: Table, setting: Setting): readonly Block
     );
     const isLastRight = column === widths.length && style.align === 'right';
     const blocks = tagsIn(cell.children).some((child) => !(textTags as readonly string[]).includes(child.tag))
-      ? layOutBlocks(cell.children, own - padding, setting)
+      ? setting.layOutInside(cell.children, own - padding, setting)
       : layOutText(cell.children, own - padding - Math.max(0, tail), style, setting).map((line) => block(line));
     const shifted = isLastRight ? blocks.map((each) => movedBlock(each, padding)) : blocks;
     strips.push({ x, blocks: shifted });

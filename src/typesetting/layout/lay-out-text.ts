@@ -1,8 +1,9 @@
 import LineBreaker from 'linebreak';
+import type { Face } from '../fonts/faces.ts';
 import type { Metrics } from '../fonts/font-metrics.ts';
 import { cleanText } from '../markup/clean-text.ts';
 import type { TreeNode } from '../markup/document-tree.ts';
-import type { Face, Mark, Place } from './page.ts';
+import type { Mark, Place } from './page.ts';
 
 export type TextStyle = {
   readonly face: Face;

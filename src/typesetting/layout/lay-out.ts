@@ -2,9 +2,10 @@ import { Problem } from '../../problem.ts';
 import type { Metrics } from '../fonts/font-metrics.ts';
 import { type TagNode, tagsIn } from '../markup/document-tree.ts';
 import { baseline, margin, marginBottom, millimetre } from './grid.ts';
-import { layOutBlocks, type Setting } from './lay-out-blocks.ts';
+import { layOutBlocks } from './lay-out-blocks.ts';
 import { type Mark, moved, type Page } from './page.ts';
 import { paginate } from './paginate.ts';
+import type { Setting } from './setting.ts';
 import { type StructureElement, structureOf } from './structure.ts';
 
 // points: ANSI/ASME Y14.1 letter, ISO 216 A4
@@ -39,6 +40,7 @@ export function layOut(
     accent: document.attributes.accent ?? '#000000',
     decimalSign: decimalSign(document.attributes.lang ?? 'en'),
     room: height - margin - marginBottom,
+    layOutInside: layOutBlocks,
     problem: (what, node, whatToDo) => new Problem(what, `${template}, line ${node.line}`, whatToDo),
   };
   const inner = width - 2 * margin;

@@ -1,7 +1,4 @@
-/** The five faces a document is set in. */
-export const faces = ['sans', 'sansBold', 'condensed', 'condensedBold', 'mono'] as const;
-export type Face = (typeof faces)[number];
-export type FontBytes = Readonly<Record<Face, Uint8Array>>;
+import type { Face } from '../fonts/faces.ts';
 
 /** Why a mark is not part of the text: page furniture, lines and boxes between things, a head printed once more. */
 export type Furniture = 'footer' | 'layout' | 'repeated';

@@ -1,7 +1,8 @@
+import type { Face } from '../fonts/faces.ts';
 import type { TagNode } from '../markup/document-tree.ts';
 import { baseline, sizes } from './grid.ts';
 import type { TextStyle } from './lay-out-text.ts';
-import type { Face, Place } from './page.ts';
+import type { Place } from './page.ts';
 
 type Usual = { readonly size: keyof typeof sizes; readonly weight: string; readonly before: number };
 const usual: Readonly<Record<string, Usual>> = {

@@ -2,7 +2,7 @@ import { Parser } from 'htmlparser2';
 import { Problem } from '../../problem.ts';
 import { type TagNode, type TreeNode, tagsIn } from './document-tree.ts';
 import { lineAttribute } from './mark-lines.ts';
-import { type AttributeKind, type Content, tagSet, textTags } from './tag-set.ts';
+import { type AttributeKind, type Content, isBlockTag, tagSet, textTags } from './tag-set.ts';
 
 type Open = { tag: string; line: number; attributes: Record<string, string>; children: TreeNode[] };
 type Fail = (what: string, line: number) => Problem;
@@ -19,11 +19,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
   const top = () => stack.at(-1) ?? root;
   const lineAt = lineCounter(markup);
   const fail: Fail = (what, line) =>
-    new Problem(
-      what,
-      `${name}, line ${line}`,
-      'The tags and attributes that exist are listed in src/typesetting/tag-set.ts.',
-    );
+    new Problem(what, `${name}, line ${line}`, 'The tags and attributes that exist are listed in TEMPLATES.md.');
   const closes = new Set<number>();
   const closesItself = () => markup.slice(parser.endIndex - 1, parser.endIndex + 1) === '/>';
   const parser = new Parser(
@@ -50,7 +46,7 @@ export function parseMarkup(markup: string, name: string): TagNode {
             `The text "${text.trim().slice(0, 40)}" may not stand directly inside <${parent.tag || 'nothing'}>.`,
             parent === root ? 1 : parent.line,
           );
-        // the parser hands over a text in pieces where a sign is written as &#…;
+        // the parser hands over a text in pieces where a character is written as &#…;
         const last = parent.children.at(-1);
         if (last !== undefined && 'text' in last)
           parent.children[parent.children.length - 1] = { text: last.text + text };
@@ -81,10 +77,10 @@ function lineCounter(markup: string): (place: number) => number {
 }
 
 function checkAttributes(tag: string, attributes: Readonly<Record<string, string>>, line: number, fail: Fail): void {
-  const rule = tagSet[tag];
+  const rule = Object.hasOwn(tagSet, tag) ? tagSet[tag] : undefined;
   if (rule === undefined) throw fail(`There is no tag <${tag}>.`, line);
   for (const [attribute, value] of Object.entries(attributes)) {
-    const kind = rule.attributes[attribute];
+    const kind = Object.hasOwn(rule.attributes, attribute) ? rule.attributes[attribute] : undefined;
     if (kind === undefined) throw fail(`The tag <${tag}> has no attribute "${attribute}".`, line);
     const wanted = expectation(kind, value);
     if (wanted !== null) throw fail(`The attribute ${attribute}="${value}" of <${tag}> is not ${wanted}.`, line);
@@ -109,18 +105,13 @@ function expectation(kind: AttributeKind, value: string): string | null {
   return kind.includes(value) ? null : `one of ${kind.join(', ')}`;
 }
 
-const blockTags = [
-  ...['h1', 'h2', 'h3', 'p', 'columns', 'table', 'list', 'facts', 'keep', 'rule', 'space', 'page-break'],
-  ...['figure', 'image', 'signature-field'],
-];
-
 function mayHold(parent: string, tag: string): boolean {
   const content: Content = tagSet[parent]?.content ?? 'nothing';
   if (content === 'nothing') return false;
   const isText = (textTags as readonly string[]).includes(tag);
   if (content === 'text') return isText;
-  if (content === 'blocks') return blockTags.includes(tag) || (parent === 'document' && tag === 'footer');
-  if (content === 'text or blocks') return isText || blockTags.includes(tag);
+  if (content === 'blocks') return isBlockTag(tag) || (parent === 'document' && tag === 'footer');
+  if (content === 'text or blocks') return isText || isBlockTag(tag);
   return content.includes(tag);
 }
 

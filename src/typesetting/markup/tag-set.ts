@@ -32,6 +32,16 @@ const rows: TagRule = { attributes: {}, content: ['tr'] };
 /** Tags that stand in running text. */
 export const textTags = ['b', 'm', 'small', 'br', 'page-number', 'page-count'] as const;
 
+/** Tags that stand as blocks of a document, a column, a cell or a keep. */
+const blockTags = [
+  ...(['h1', 'h2', 'h3', 'p', 'columns', 'table', 'list', 'facts', 'keep', 'rule', 'space', 'page-break'] as const),
+  ...(['figure', 'image', 'signature-field'] as const),
+] as const;
+export type BlockTag = (typeof blockTags)[number];
+
+/** Whether a tag stands as a block. */
+export const isBlockTag = (tag: string): tag is BlockTag => (blockTags as readonly string[]).includes(tag);
+
 /** The closed set of tags: the attributes that each may carry, and what may stand inside it. */
 export const tagSet: Readonly<Record<string, TagRule>> = {
   document: {

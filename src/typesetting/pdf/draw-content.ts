@@ -1,5 +1,6 @@
 import { drawSvgPath, rgb } from 'pdf-lib';
-import type { Face, Mark, Page, Place } from '../layout/page.ts';
+import type { Face } from '../fonts/faces.ts';
+import type { Mark, Page, Place } from '../layout/page.ts';
 import type { StructureElement } from '../layout/structure.ts';
 import { digits } from './digits.ts';
 

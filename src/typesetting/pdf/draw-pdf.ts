@@ -1,9 +1,10 @@
 import { PDFDocument, PDFHexString, PDFName, type PDFRef, PDFString } from 'pdf-lib';
 import { Problem } from '../../problem.ts';
+import { type Face, faces } from '../fonts/faces.ts';
 import { foldedHash } from '../fonts/folded-hash.ts';
 import type { Fonts } from '../fonts/font-metrics.ts';
 import { imageSize } from '../layout/image-size.ts';
-import { type Face, faces, type Mark, type Page } from '../layout/page.ts';
+import type { Mark, Page } from '../layout/page.ts';
 import type { StructureElement } from '../layout/structure.ts';
 import { digits } from './digits.ts';
 import { drawContent } from './draw-content.ts';
