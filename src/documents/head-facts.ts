@@ -1,5 +1,6 @@
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
+import { knownVolts } from '../records/nominal-volts.ts';
 import type { JobFacts } from '../rules/job-facts.ts';
 import type { Writing } from '../words/writing.ts';
 import { isRemoval } from './summary-sentences.ts';
@@ -27,7 +28,9 @@ export function jobFacts({ job, payer, book }: JobFacts, writing: Writing): read
 }
 
 /** What the vehicle is known by; what a sheet must not be silent about is said to be missing. */
-export function vehicleFacts({ vehicle, identity }: Job, writing: Writing): readonly HeadFact[] {
+export function vehicleFacts(job: Job, writing: Writing): readonly HeadFact[] {
+  const { vehicle, identity } = job;
+  const volts = vehicle.systemVolts ?? knownVolts(job);
   const { labels, terms, sentences } = writing;
   const known = identity.visit === 'wasted visit' ? undefined : terms.notRecorded;
   const odometer =
@@ -41,12 +44,9 @@ export function vehicleFacts({ vehicle, identity }: Job, writing: Writing): read
     ...fact(vehicle.odometer?.unit === 'h' ? labels.hourMeter : labels.odometer, odometer),
     ...fact(
       labels.system,
-      vehicle.systemVolts === undefined
+      volts === null
         ? undefined
-        : sentences.system(
-            String(vehicle.systemVolts),
-            vehicle.drive === undefined ? null : terms.drives[vehicle.drive],
-          ),
+        : sentences.system(String(volts), vehicle.drive === undefined ? null : terms.drives[vehicle.drive]),
     ),
   ];
 }

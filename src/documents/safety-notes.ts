@@ -1,4 +1,5 @@
 import type { Job } from '../records/job.ts';
+import { nominalVolts } from '../records/nominal-volts.ts';
 import type { NoteName } from '../words/note-name.ts';
 import { isRemoval } from './summary-sentences.ts';
 
@@ -31,7 +32,11 @@ const notes: readonly Note[] = [
           job.probePoints?.find((point) => point.name === made.point)?.isolatorSide === 'battery',
       ),
   },
-  { name: '24 volts', applies: (job) => job.vehicle.systemVolts === 24 && connected(job) },
+  {
+    name: '24 volts',
+    // where record and readings differ, the caution stands on either
+    applies: (job) => connected(job) && (nominalVolts(job) === 24 || job.vehicle.systemVolts === 24),
+  },
   {
     name: 'exhaust',
     applies: (job) => connected(job) && job.vehicle.drive !== undefined && job.vehicle.drive !== 'electric',

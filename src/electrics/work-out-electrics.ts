@@ -3,13 +3,13 @@ import type { Book } from '../records/book.ts';
 import type { DeviceLead } from '../records/connection.ts';
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
+import { nominalVolts } from '../records/nominal-volts.ts';
 import { assessFuse } from './assess-fuse.ts';
 import { batteryPercent } from './battery-state.ts';
 import { cranks } from './cranks.ts';
 import type { Electrics } from './electrics.ts';
 import { continuousDropMillivoltsMax, dropMillivolts } from './lead-drop.ts';
 import { leadMilliohmsPerMetre } from './lead-resistance.ts';
-import { nominalSystem } from './nominal-system.ts';
 import { smallestConductor } from './smallest-conductor.ts';
 import { standingDays } from './standing-days.ts';
 import { coveredSupplyCodes } from './supply-codes.ts';
@@ -31,7 +31,7 @@ export function workOutElectrics(
   profile: DeviceProfile | null,
   book: Pick<Book, 'assumedAsleepMilliamps' | 'standingDaysMin'>,
 ): Electrics {
-  const system = nominalSystem(job);
+  const system = nominalVolts(job);
   const celsius = Math.max(warmCelsius, job.placement?.expectedCelsiusMax ?? warmCelsius);
   const supplyLead = connectionOf(job, 'supply');
   const supplyDrop = leadDrop(job, profile, 'supply', celsius);

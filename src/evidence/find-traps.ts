@@ -1,12 +1,12 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
+import { overVoltageMillivolts } from './electrical-limits.ts';
 import type { Conclusion, Trap } from './evidence.ts';
 import { feedsAreLive, isGroundDrop, reversedLevels } from './ground-test.ts';
 import { isOnly, type Levelled, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
 import { fallsUnderLoad, isGhost } from './load-comparison.ts';
 import { referenceTraps } from './reference-traps.ts';
 import type { Found, Seen } from './seen-wire.ts';
-import { overVoltageMillivolts } from './supply-level.ts';
 import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 import { keptPower } from './test-roles.ts';
 
@@ -113,7 +113,7 @@ function isolator({ point, readings, conclusion, around }: Seen): Found {
 }
 
 function tooHigh({ readings, around }: Seen): Found {
-  const limit = (overVoltageMillivolts * around.system) / 12;
+  const limit = overVoltageMillivolts[around.system];
   if (Object.values(around.supply).some((each) => each.millivolts > limit)) return [];
   const reading = readings.find(
     (each) => each.void === null && each.reading.key === 'running' && millivoltsFromVolts(each.reading.volts) > limit,

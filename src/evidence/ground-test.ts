@@ -1,11 +1,12 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
+import { groundDropMillivoltsMax } from './electrical-limits.ts';
 import type { RoleTest } from './evidence.ts';
 import { isOnly } from './levels-at.ts';
 import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 import { type MeasuredLevel, measuredLevels } from './supply-level.ts';
-import { groundDropMillivoltsMax, reversed, type Surroundings } from './surroundings.ts';
+import { reversed, type Surroundings } from './surroundings.ts';
 
 /** Whether a wire is ground: the supply with a negative sign against a live wire, or a small drop while current flows. */
 export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {

@@ -1,5 +1,6 @@
 import type { MeterProfile } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
+import { nominalVolts, systemFrom } from '../records/nominal-volts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading, SupplyReading } from '../records/reading.ts';
 import { keyPositions, type WireRole } from '../records/wire-role.ts';
@@ -9,7 +10,7 @@ import type { Conclusion, Evidence, WireEvidence } from './evidence.ts';
 import { trapsOfWire } from './find-traps.ts';
 import { levelled } from './levels-at.ts';
 import { shownReadings } from './shown-readings.ts';
-import { supplyByPosition, supplyFrom, supplyRange, systemFrom } from './supply-level.ts';
+import { supplyByPosition, supplyFrom, supplyRange } from './supply-level.ts';
 import { trapsOfSupply } from './supply-traps.ts';
 import type { Surroundings } from './surroundings.ts';
 import { wantedReading } from './wanted-reading.ts';
@@ -23,7 +24,7 @@ export function identifyWires(job: Job, meters: readonly MeterProfile[]): Eviden
   const points = job.probePoints ?? [];
   const supply = supplyByPosition(job);
   const found = systemFrom(job);
-  const alone = surroundingsOf(job, meters, supply, found ?? job.vehicle.systemVolts ?? 12, []);
+  const alone = surroundingsOf(job, meters, supply, nominalVolts(job), []);
   // constants are proven without any other wire, so they are found first and may then serve as reference
   const constants = points.filter((point) => concludeRole(point, alone).proven === 'constant');
   const around = surroundingsOf(job, meters, withConstants(supply, constants, alone), alone.system, constants);

@@ -3,6 +3,7 @@ import type { MeterProfile } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
 import type { SupplyReading } from '../records/reading.ts';
 import type { KeyPosition } from '../records/wire-role.ts';
+import { overVoltageMillivolts } from './electrical-limits.ts';
 import type { Evidence } from './evidence.ts';
 import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 
@@ -15,8 +16,6 @@ const zeroMillivolts = 500;
 const aboveMillivolts = 300;
 /** The dip while cranking differs from one attempt to the next. */
 const crankSpreadMillivolts = 2000;
-/** Above this the regulator is at fault (13.5 to 14.8 V is the workshop window; over 15.0 V is a fault). */
-export const overVoltageMillivolts = 15_000;
 /** Below this share of the supply a steady reading is no lossy feed but a signal. */
 const lossyShare = 0.8;
 /** Where the supply was not measured, only the order of size can be judged. */
@@ -65,20 +64,6 @@ export function supplyDisagrees(key: KeyPosition, from: readonly SupplyReading[]
   return Math.max(...volts) - Math.min(...volts) > ((moves ? 3000 : 1000) * system) / 12;
 }
 
-/** The nominal system that readings at supply level show, or null where they do not tell. */
-export function systemFrom(job: Job): 12 | 24 | null {
-  const before = (job.supply ?? []).filter((reading) => reading.taken === 'before' && reading.key !== 'crank');
-  const rest = before.map((reading) => millivoltsFromVolts(reading.volts));
-  if (rest.length > 0) {
-    if (rest.every((millivolts) => millivolts > 9000 && millivolts < 16_500)) return 12;
-    return rest.every((millivolts) => millivolts > 18_000 && millivolts < 33_000) ? 24 : null;
-  }
-  const wires = (job.probePoints ?? []).flatMap((point) => point.readings).filter((each) => each.key !== 'crank');
-  const most = Math.max(0, ...wires.map((each) => Math.abs(millivoltsFromVolts(each.volts))));
-  if (most > 9000 && most < 16_500) return 12;
-  return most > 18_000 && most < 33_000 ? 24 : null;
-}
-
 /**
  * The range that counts as the supply in one key position.
  * @param key the key position
@@ -110,7 +95,7 @@ export function supplyRange(
   }
   const highest = most + aboveMillivolts * scale;
   // smart charging moves the supply between two readings, and nothing but the supply reads that high
-  const charging = key === 'running' ? overVoltageMillivolts * scale : 0;
+  const charging = key === 'running' ? overVoltageMillivolts[system] : 0;
   return {
     measured: true,
     lowest: least - circuitLossMillivolts * scale,

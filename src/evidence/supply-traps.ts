@@ -1,7 +1,8 @@
 import type { Job } from '../records/job.ts';
 import { keyPositions } from '../records/wire-role.ts';
+import { overVoltageMillivolts } from './electrical-limits.ts';
 import type { Evidence, Trap, TrapFacts } from './evidence.ts';
-import { overVoltageMillivolts, supplyDisagrees } from './supply-level.ts';
+import { supplyDisagrees } from './supply-level.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** What must be minded about the supply itself: not measured, another system than recorded, too high, or contradicting itself. */
@@ -19,7 +20,7 @@ export function trapsOfSupply(
   for (const key of keyPositions) {
     const each = supply[key];
     if (each === undefined) continue;
-    if (each.millivolts > (overVoltageMillivolts * around.system) / 12)
+    if (each.millivolts > overVoltageMillivolts[around.system])
       add({ kind: 'over-voltage', key, millivolts: each.millivolts });
     if (supplyDisagrees(key, each.from, around.system)) add({ kind: 'readings disagree', key, readings: [] });
     if (each.from.some((reading) => !reading.steady)) add({ kind: 'unsteady', key });

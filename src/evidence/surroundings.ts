@@ -6,8 +6,6 @@ import type { SupplyRange } from './supply-level.ts';
 
 /** Power kept on after key out may last minutes: a reading that is not nothing counts after this wait (common practice, no source). */
 export const retainedPowerSeconds = 600;
-/** Largest drop of a loaded ground, millivolts (common practice, no source). */
-export const groundDropMillivoltsMax = 100;
 
 /** What the tests of one wire need to know besides its readings. */
 export type Surroundings = {

@@ -8,9 +8,9 @@ import {
   supplyDisagrees,
   supplyFrom,
   supplyRange,
-  systemFrom,
 } from '../../src/evidence/supply-level.ts';
 import { type JobInput, job } from '../../src/records/job.ts';
+import { systemFrom } from '../../src/records/nominal-volts.ts';
 import { type SupplyReading, supplyReading } from '../../src/records/reading.ts';
 import { type KeyPosition, keyPositions } from '../../src/records/wire-role.ts';
 import { terminalSpeech } from '../../src/words/terminal-speech.ts';

@@ -1,7 +1,7 @@
 import { batteryPercent, loadTestMillivolts } from '../../electrics/battery-state.ts';
 import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import { defineRule } from '../define-rule.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
@@ -28,7 +28,7 @@ export const batteryRestsCharged = defineRule({
   source: 'Army TM 5-3805-262-20, p. 5-142 (below 12.4 V: load test); a 24 V pair has twice the volts',
   words,
   check: (facts) => {
-    const system = nominalVolts(facts);
+    const system = nominalVolts(facts.job);
     const done = workDone(facts.job);
     return (['before', 'after'] as const).flatMap((when) => {
       const volts = done[when]?.restVolts;

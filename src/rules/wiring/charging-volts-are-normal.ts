@@ -1,8 +1,8 @@
+import { overVoltageMillivolts } from '../../evidence/electrical-limits.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import { chargingMillivolts } from '../charging-volts.ts';
 import { defineRule } from '../define-rule.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import type { Hit, Voice } from '../rule-words.ts';
-import { overVoltageMillivolts } from './no-over-voltage.ts';
 
 /** At or below the first nothing charges; from the second to the third all is well; between, smart charging may be at work. Millivolts. */
 const limits = {
@@ -56,7 +56,7 @@ export const chargingVoltsAreNormal = defineRule({
     'workshop windows 13.5 to 14.8 V and 27.0 to 29.6 V (common practice, no source); 24 V: 24.0 to 26.0 V is not charging, Army TM 9-2350-311-20-1 p. 3-166; 12 V regulator set to 13.6 to 14.2 V, Army TM 9-2330-356-14; hybrid and electric vehicles charge by a converter within the same window',
   words,
   check: (facts) => {
-    const system = nominalVolts(facts);
+    const system = nominalVolts(facts.job);
     const engine = (facts.job.vehicle.drive ?? 'combustion') === 'combustion';
     const states = (['before', 'after'] as const).map((when) => {
       const millivolts = chargingMillivolts(facts.job, when);

@@ -1,7 +1,7 @@
 import { coveredSupplyCodes, supplyCodes } from '../../electrics/supply-codes.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
@@ -31,7 +31,7 @@ export const deviceWindowCoversASupplyCode = defineRule({
   check: (facts) => {
     const { profile } = facts;
     if (profile === null || workDone(facts.job).device === undefined) return [];
-    const system = nominalVolts(facts);
+    const system = nominalVolts(facts.job);
     const { name, supplyVoltsMin: least, supplyVoltsMax: most } = profile;
     if (coveredSupplyCodes(least, most, system).length > 0) return [];
     const codes = supplyCodes.filter((each) => each.systemVolts === system);

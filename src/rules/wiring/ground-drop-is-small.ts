@@ -1,11 +1,9 @@
 import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
+import { groundDropMillivoltsMax } from '../../evidence/electrical-limits.ts';
 import type { JobInput } from '../../records/job.ts';
 import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import type { Voice } from '../rule-words.ts';
-
-/** Largest drop of a ground under load, millivolts (common practice, no source). */
-export const groundDropMillivoltsMax = 100;
 
 const cleanIt = 'Clean to bare metal, tighten, or choose another ground.';
 

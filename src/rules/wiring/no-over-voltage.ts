@@ -1,13 +1,11 @@
+import { overVoltageMillivolts } from '../../evidence/electrical-limits.ts';
 import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import type { Reading } from '../../records/reading.ts';
 import { defineRule } from '../define-rule.ts';
 import type { JobFacts } from '../job-facts.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
-
-/** Above this the regulator is at fault, millivolts (common practice, no source). */
-export const overVoltageMillivolts: Readonly<Record<12 | 24, number>> = { 12: 15_000, 24: 30_000 };
 
 const byGround = (reading: Reading) => reading.reference === 'chassis' || reading.reference === 'battery negative';
 
@@ -50,7 +48,7 @@ export const noOverVoltage = defineRule({
     '15.0 V and 30.0 V: common practice, no source; 12 V regulator above 14.2 V suspect, Army TM 9-2330-356-14; 24 V above 28.5 V to be looked into, Army TM 9-2350-311-20-1 p. 3-166',
   words,
   check: (facts) => {
-    const limit = overVoltageMillivolts[nominalVolts(facts)];
+    const limit = overVoltageMillivolts[nominalVolts(facts.job)];
     const before = highest(facts.job, 'before');
     return (['before', 'after'] as const).flatMap((when): readonly Hit<typeof words>[] => {
       const most = highest(facts.job, when);

@@ -1,8 +1,8 @@
 import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
 import type { JobInput } from '../../records/job.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import type { KeyPosition } from '../../records/wire-role.ts';
 import { defineRule } from '../define-rule.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import type { Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
 
@@ -39,7 +39,7 @@ export const noSupplyFromHalfABatteryPair = defineRule({
   words,
   check: (facts) => {
     const { connections, probePoints } = workDone(facts.job);
-    if (nominalVolts(facts) !== 24) return [];
+    if (nominalVolts(facts.job) !== 24) return [];
     return (connections ?? [])
       .filter((made) => made.lead !== 'ground')
       .flatMap(({ lead, point = '' }) => {

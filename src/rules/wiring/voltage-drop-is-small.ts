@@ -4,12 +4,12 @@ import { workOutElectrics } from '../../electrics/work-out-electrics.ts';
 import { meterUncertaintyMillivolts } from '../../evidence/meter-uncertainty.ts';
 import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
 import type { MeterProfile } from '../../records/book.ts';
+import { nominalVolts } from '../../records/nominal-volts.ts';
 import type { Reading } from '../../records/reading.ts';
 import type { KeyPosition } from '../../records/wire-role.ts';
 import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';
 import type { JobFacts } from '../job-facts.ts';
-import { nominalVolts } from '../nominal-volts.ts';
 import { withConnection } from '../overlay.ts';
 import type { Hit, Voice } from '../rule-words.ts';
 import { workDone } from '../work-done.ts';
@@ -46,7 +46,7 @@ function measured(facts: JobFacts): readonly Hit<typeof words>[] {
   const { connections, probePoints, supply } = workDone(facts.job);
   const point = connections?.find((made) => made.lead === 'supply')?.point ?? '';
   const readings = (probePoints?.find((each) => each.name === point)?.readings ?? []).filter(byGround);
-  const limit = continuousDropMillivoltsMax[nominalVolts(facts)];
+  const limit = continuousDropMillivoltsMax[nominalVolts(facts.job)];
   return readings.flatMap((reading): readonly Hit<typeof words>[] => {
     const { key } = reading;
     if (key === 'crank') return [];

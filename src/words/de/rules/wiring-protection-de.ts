@@ -1,6 +1,6 @@
 import { fuseDistanceMillimetresMax, loadOfFusePercentMax } from '../../../electrics/assess-fuse.ts';
+import { groundDropMillivoltsMax } from '../../../evidence/electrical-limits.ts';
 import type { RuleWordsOf, Voice } from '../../../rules/rule-words.ts';
-import { groundDropMillivoltsMax } from '../../../rules/wiring/ground-drop-is-small.ts';
 import type { wiringRules } from '../../../rules/wiring/wiring-rules.ts';
 
 type Wiring = RuleWordsOf<typeof wiringRules>;

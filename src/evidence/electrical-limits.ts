@@ -1,0 +1,5 @@
+/** Above this the regulator is at fault, millivolts by nominal volts (13.5 to 14.8 V is the workshop window; over 15.0 V is a fault; common practice, no source). */
+export const overVoltageMillivolts: Readonly<Record<12 | 24, number>> = { 12: 15_000, 24: 30_000 };
+
+/** Largest drop of a ground under load, millivolts (common practice, no source). */
+export const groundDropMillivoltsMax = 100;
