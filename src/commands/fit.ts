@@ -17,6 +17,7 @@ import { photographFiles, photographFolder } from '../storage/photographs.ts';
 import { readTrip, writeTrip } from '../storage/trips.ts';
 import { writePayer } from '../storage/write-book.ts';
 import { terminalFinding } from '../words/terminal-finding.ts';
+import { vehicleName } from '../words/vehicle-name.ts';
 import type { Command, World } from './command.ts';
 import { momentOf } from './moment-of.ts';
 import { writeCheck } from './write-check.ts';
@@ -59,14 +60,10 @@ async function chooseJob(book: OpenBook, day: string, world: World): Promise<str
   const begun = jobsOnDay(book, day).filter((job) => job.interview !== undefined && nextQuestion(job) !== undefined);
   const fresh = newJobId(book, day, world.random);
   if (begun.length === 0) return fresh;
-  const vehicle = (job: Job) =>
-    [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
-      .filter((word) => word !== undefined)
-      .join(' ');
   return askFor(world.plain).choose(
     'Which job?',
     [
-      ...begun.map((job) => ({ value: job.id, name: `go on with ${job.id}  ${vehicle(job)}` })),
+      ...begun.map((job) => ({ value: job.id, name: `go on with ${job.id}  ${vehicleName(job.vehicle)}` })),
       { value: fresh, name: 'a new job' },
     ],
     begun[0]?.id ?? fresh,

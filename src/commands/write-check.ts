@@ -6,6 +6,7 @@ import { reasonGiven } from '../rules/open-findings.ts';
 import { sayNextStep } from '../words/say-next-step.ts';
 import { terminalFinding } from '../words/terminal-finding.ts';
 import { terminalSpeech } from '../words/terminal-speech.ts';
+import { vehicleName } from '../words/vehicle-name.ts';
 import { writeFinding } from './write-finding.ts';
 
 /**
@@ -14,14 +15,11 @@ import { writeFinding } from './write-finding.ts';
  */
 export function writeCheck(examined: ExaminedJob): string {
   const { job, findings } = examined;
-  const name = [job.vehicle.maker, job.vehicle.model, job.vehicle.plate ?? job.vehicle.unitNumber]
-    .filter((word) => word !== undefined)
-    .join(' ');
   // what stops the handover stands first; within that, the order of the rules
   const ranked = findings.toSorted((one, other) => weight(one) - weight(other));
   const lines = ranked.map((finding) => writeFinding(terminalFinding(finding, job.vehicle), reasonGiven(job, finding)));
   return [
-    `${job.id}  ${name}`,
+    `${job.id}  ${vehicleName(job.vehicle)}`,
     ...wireLines(examined),
     ...electricsLines(examined),
     ...(lines.length === 0 ? ['  No finding: every rule that applies holds.'] : lines),

@@ -1,14 +1,7 @@
 import { currencyDigits } from '../quantities/currency-digits.ts';
+import { majorText } from '../quantities/major-units.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { Writing } from '../words/writing.ts';
-
-/** Whole minor units as a plain number for a link ("21148" as "211.48"). */
-function plainAmount(minorUnits: number, currency: string): string {
-  const digits = currencyDigits(currency);
-  const text = String(Math.abs(minorUnits)).padStart(digits + 1, '0');
-  const sign = minorUnits < 0 ? '-' : '';
-  return digits === 0 ? `${sign}${text}` : `${sign}${text.slice(0, -digits)}.${text.slice(-digits)}`;
-}
 
 const grouped = (text: string) => text.replace(/\s/g, '').replace(/(.{4})(?=.)/g, '$1 ');
 
@@ -21,7 +14,7 @@ export function howToPay(
   if (invoice.type === 'credit note' || totals.dueMinorUnits <= 0) return [];
   const link = payment.link
     ?.replaceAll('{number}', encodeURIComponent(invoice.number))
-    .replaceAll('{amount}', plainAmount(totals.dueMinorUnits, invoice.currency));
+    .replaceAll('{amount}', majorText(totals.dueMinorUnits, currencyDigits(invoice.currency)));
   const rows: readonly (readonly [string, string | undefined])[] = [
     [labels.amount, money(totals.dueMinorUnits)],
     [labels.payReference, payment.reference],

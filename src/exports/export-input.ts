@@ -2,11 +2,11 @@ import type { Payment } from '../pricing/aged-balances.ts';
 import { paymentCurrencies } from '../pricing/aged-balances.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import { currencyDigits } from '../quantities/currency-digits.ts';
+import { majorText } from '../quantities/major-units.ts';
 import type { Book } from '../records/book.ts';
 import type { IssuedInvoice } from '../records/issued-invoice.ts';
 import type { LedgerEntry } from '../records/ledger-entry.ts';
 import type { Trip } from '../records/trip.ts';
-import { majorText } from './major-units.ts';
 
 /** Everything a period's files are made from. */
 export type ExportInput = {

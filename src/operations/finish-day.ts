@@ -6,6 +6,7 @@ import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
 import { signatureState } from '../storage/signature-state.ts';
 import { type TerminalFinding, terminalFinding } from '../words/terminal-finding.ts';
+import { vehicleName } from '../words/vehicle-name.ts';
 import { billGroups } from './bill-groups.ts';
 import { type ExaminedJob, examineJob } from './examine-job.ts';
 import { finishInterrupted } from './finish-interrupted.ts';
@@ -32,11 +33,6 @@ export type FinishedDay = { readonly day: CalendarDate; readonly jobs: readonly 
 
 /** A finished day, and a sentence for each document that is issued without its structured file. */
 export type DayWithLacking = { readonly finished: FinishedDay; readonly lacking: readonly string[] };
-
-function vehicleName(job: Job): string {
-  const { maker, model, plate, unitNumber } = job.vehicle;
-  return [maker, model, plate ?? unitNumber].filter((word) => word !== undefined).join(' ');
-}
 
 function stillOpen(examined: ExaminedJob, billed: boolean, refusal: Problem | undefined): readonly string[] {
   const { signature } = examined.job;
@@ -77,7 +73,7 @@ export async function finishDay(book: OpenBook, day: CalendarDate, moment: Momen
     const refusal = stopped.find((each) => each.jobs.includes(examined.job))?.problem;
     jobs.push({
       job: examined.job.id,
-      vehicle: vehicleName(examined.job),
+      vehicle: vehicleName(examined.job.vehicle),
       state: examined.open.length > 0 || refusal !== undefined ? 'blocked' : 'done',
       sheet: sheets.get(examined.job.id) ?? null,
       invoice: issued?.number ?? null,

@@ -98,10 +98,3 @@ export const amountOrNothing =
     text === '' || amountOf(text, currency) !== null
       ? null
       : `Type an amount in ${currency} with at most ${currencyDigits(currency)} decimals, such as 145, or nothing.`;
-
-/** Minor units as a plain number with the currency's decimals, as it would be typed. */
-export function amountText(minorUnits: number, currency: string): string {
-  const digits = currencyDigits(currency);
-  const text = String(minorUnits).padStart(digits + 1, '0');
-  return digits === 0 ? text : `${text.slice(0, -digits)}.${text.slice(-digits)}`;
-}

@@ -1,8 +1,10 @@
+import { currencyDigits } from '../quantities/currency-digits.ts';
+import { majorText } from '../quantities/major-units.ts';
 import type { Book } from '../records/book.ts';
 import { visitKinds } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import { rateCard } from '../records/rate-card.ts';
-import { amountOf, amountOrNothing, amountText, numberOf, numberOrNothing, something, whole } from './answers.ts';
+import { amountOf, amountOrNothing, numberOf, numberOrNothing, something, whole } from './answers.ts';
 import { shortName } from './ask-payer.ts';
 import type { Ask } from './question.ts';
 
@@ -11,7 +13,7 @@ const fixedVisits = visitKinds.filter((visit) => visit !== 'wasted visit' && vis
 async function price(message: string, usual: number | undefined, currency: string, ask: Ask): Promise<number | null> {
   const text = await ask.text(
     `${message}, ${currency}`,
-    usual === undefined ? '' : amountText(usual, currency),
+    usual === undefined ? '' : majorText(usual, currencyDigits(currency)),
     amountOrNothing(currency),
   );
   return text === '' ? null : amountOf(text, currency);
@@ -101,7 +103,7 @@ export async function askRates(
   const hourBefore = current?.hourly[0];
   const hour = await ask.text(
     `Price of an hour’s work, ${currency}`,
-    hourBefore === undefined ? '' : amountText(hourBefore.priceMinorUnits, currency),
+    hourBefore === undefined ? '' : majorText(hourBefore.priceMinorUnits, currencyDigits(currency)),
     (text) => something(text) ?? amountOrNothing(currency)(text),
   );
   const step = await minutesOf('counted in steps of minutes', hourBefore?.stepMinutes ?? 15, ask);

@@ -1,5 +1,5 @@
 import { currencyDigits } from './currency-digits.ts';
-import { millionths } from './decimal.ts';
+import { majorPriceText, majorText } from './major-units.ts';
 
 const formats = new Map<string, Intl.NumberFormat>();
 
@@ -26,10 +26,8 @@ function formatOf(currency: string, locale: string, digits: number, digitsMax: n
  */
 export function writeMoney(minorUnits: number, currency: string, locale: string): string {
   const digits = currencyDigits(currency);
-  const text = String(Math.abs(minorUnits)).padStart(digits + 1, '0');
-  const decimal = digits === 0 ? text : `${text.slice(0, -digits)}.${text.slice(-digits)}`;
   const format = formatOf(currency, locale, digits, digits);
-  return format.format(`${minorUnits < 0 ? '-' : ''}${decimal}` as unknown as number).replace('\u202f', '\u00a0');
+  return format.format(majorText(minorUnits, digits) as unknown as number).replace('\u202f', '\u00a0');
 }
 
 /**
@@ -40,9 +38,6 @@ export function writeMoney(minorUnits: number, currency: string, locale: string)
  */
 export function writePrice(minorUnits: string, currency: string, locale: string): string {
   const digits = currencyDigits(currency);
-  const value = millionths(minorUnits);
-  const text = String(value < 0n ? -value : value).padStart(digits + 7, '0');
-  const decimal = `${value < 0n ? '-' : ''}${text.slice(0, -6 - digits)}.${text.slice(-6 - digits)}`;
   const format = formatOf(currency, locale, digits, digits + 6);
-  return format.format(decimal as unknown as number).replace('\u202f', '\u00a0');
+  return format.format(majorPriceText(minorUnits, digits) as unknown as number).replace('\u202f', '\u00a0');
 }

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { amountOf, amountText, celsiusOf } from '../../src/prompts/answers.ts';
+import { amountOf, celsiusOf } from '../../src/prompts/answers.ts';
+import { currencyDigits } from '../../src/quantities/currency-digits.ts';
+import { majorText } from '../../src/quantities/major-units.ts';
 
 // degrees Celsius = (degrees Fahrenheit - 32) x 5 / 9 (NIST SP 811, appendix B.9): 32 F is 0 °C, 212 F is 100 °C, -40 F is -40 °C
 describe('a temperature as typed is kept in degrees Celsius', () => {
@@ -43,7 +45,7 @@ describe('an amount as typed is kept in minor units', () => {
     [145, 'JPY', '145'],
     [5, 'KWD', '0.005'],
   ])('and %i of %s reads %s again', (minorUnits, currency, text) => {
-    expect(amountText(minorUnits, currency)).toBe(text);
+    expect(majorText(minorUnits, currencyDigits(currency))).toBe(text);
     expect(amountOf(text, currency)).toBe(minorUnits);
   });
 });

@@ -1,7 +1,7 @@
 import { currencyDigits } from '../../quantities/currency-digits.ts';
 import { decimalText, millionths } from '../../quantities/decimal.ts';
+import { majorText } from '../../quantities/major-units.ts';
 import { currencyOfPayments, type ExportInput, inPeriod, moneyCell } from '../export-input.ts';
-import { majorText } from '../major-units.ts';
 import { type Column, makeTable, type Table } from '../tables/table.ts';
 import { type JournalEntry, type Posting, postJournal } from './post-journal.ts';
 

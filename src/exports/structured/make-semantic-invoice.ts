@@ -1,7 +1,7 @@
 import { Problem } from '../../problem.ts';
 import { currencyDigits } from '../../quantities/currency-digits.ts';
+import { majorText } from '../../quantities/major-units.ts';
 import type { IssuedInvoice } from '../../records/issued-invoice.ts';
-import { majorText } from '../major-units.ts';
 import { currencyCodes } from './code-lists.ts';
 import { documentNote, paymentMeans, paymentTerms } from './payment-words.ts';
 import { peppolAllows } from './peppol-allows.ts';

@@ -1,6 +1,6 @@
+import { majorText } from '../../quantities/major-units.ts';
 import type { IssuedInvoice } from '../../records/issued-invoice.ts';
 import { wordsIn } from '../../words/words-in.ts';
-import { majorText } from '../major-units.ts';
 import type { SemanticInvoice } from './semantic-invoice.ts';
 
 /**

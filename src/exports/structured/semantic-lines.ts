@@ -1,8 +1,8 @@
 import { Problem } from '../../problem.ts';
 import { decimalScale, lineAmountMinorUnits, millionths } from '../../quantities/decimal.ts';
+import { majorPriceText, majorText, plainDecimal } from '../../quantities/major-units.ts';
 import { unitCode } from '../../quantities/unit-code.ts';
 import type { InvoiceLine, IssuedInvoice } from '../../records/issued-invoice.ts';
-import { majorPriceText, majorText, plainDecimal } from '../major-units.ts';
 import type { SemanticLine, SemanticTax } from './semantic-invoice.ts';
 
 const negated = (text: string) => plainDecimal(text.startsWith('-') ? text.slice(1) : `-${text}`);

@@ -1,7 +1,7 @@
 import { Problem } from '../../problem.ts';
 import { millionths, percentOfMinorUnits } from '../../quantities/decimal.ts';
+import { plainDecimal } from '../../quantities/major-units.ts';
 import type { IssuedInvoice, TaxGroup } from '../../records/issued-invoice.ts';
-import { plainDecimal } from '../major-units.ts';
 import { exemptionCodes } from './code-lists.ts';
 import type { SemanticTax } from './semantic-invoice.ts';
 

@@ -1,7 +1,7 @@
 import { currencyDigits } from '../../quantities/currency-digits.ts';
+import { majorPriceText, plainDecimal } from '../../quantities/major-units.ts';
 import type { InvoiceLine, IssuedInvoice, TaxGroup } from '../../records/issued-invoice.ts';
 import { type ExportInput, moneyCell, periodDocuments, signed } from '../export-input.ts';
-import { majorPriceText, plainDecimal } from '../major-units.ts';
 import { type Cell, type Column, makeTable, type Table } from './table.ts';
 
 type Row = {

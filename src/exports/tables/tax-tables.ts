@@ -1,6 +1,6 @@
+import { plainDecimal } from '../../quantities/major-units.ts';
 import type { TaxGroup } from '../../records/issued-invoice.ts';
 import { type ExportInput, moneyCell, periodDocuments, signed } from '../export-input.ts';
-import { plainDecimal } from '../major-units.ts';
 import { type Column, makeTable, type Table } from './table.ts';
 
 type Sum = {

@@ -1,7 +1,7 @@
+import { plainDecimal } from '../../quantities/major-units.ts';
 import type { InvoiceLine, IssuedInvoice } from '../../records/issued-invoice.ts';
 import type { Trip } from '../../records/trip.ts';
 import { type ExportInput, moneyCell, signed } from '../export-input.ts';
-import { plainDecimal } from '../major-units.ts';
 import { type Column, makeTable, type Table } from './table.ts';
 
 type Row = { readonly trip: Trip; readonly currency: string };

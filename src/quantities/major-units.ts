@@ -1,4 +1,4 @@
-import { decimalScale, decimalText, millionths } from '../quantities/decimal.ts';
+import { decimalScale, decimalText, millionths } from './decimal.ts';
 
 /**
  * Whole minor units as plain decimal text in the major unit, with all its decimals (12000 cents to "120.00", 980 yen to "980").
