@@ -1,10 +1,18 @@
 #!/usr/bin/env node
 import module from 'node:module';
-import { runCommandLine } from './commands/run-command-line.ts';
+import { nodeIsTooOld } from './node-version.ts';
 
-(module as { enableCompileCache?: () => void }).enableCompileCache?.();
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
   throw error;
 });
-process.exitCode = await runCommandLine(process.argv.slice(2));
+const tooOld = nodeIsTooOld(process.versions.node);
+if (tooOld === null) {
+  // nothing else is read before: an older Node would stop at it, and a newer one keeps what it compiles
+  (module as { enableCompileCache?: () => void }).enableCompileCache?.();
+  const { runCommandLine } = await import('./commands/run-command-line.ts');
+  process.exitCode = await runCommandLine(process.argv.slice(2));
+} else {
+  process.stderr.write(`${tooOld}\n`);
+  process.exitCode = 1;
+}

@@ -1,18 +1,22 @@
+import dayjs from 'dayjs';
+import customParseFormat from 'dayjs/plugin/customParseFormat.js';
+import utc from 'dayjs/plugin/utc.js';
+
+// every date is counted in UTC, where each day has 24 hours
+dayjs.extend(utc);
+dayjs.extend(customParseFormat);
+
 /** A calendar date, `YYYY-MM-DD`, without clock or zone. */
 export type CalendarDate = string;
 
-const millisecondsPerDay = 86_400_000;
-
-function utcMilliseconds(date: CalendarDate): number {
-  return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10)));
-}
+const form = 'YYYY-MM-DD';
 
 /**
  * Whether a text is a date that exists ("2026-02-30" is not).
  * @param text the text to judge
  */
 export function isCalendarDate(text: string): boolean {
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(utcMilliseconds(text)).toISOString().slice(0, 10) === text;
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && dayjs.utc(text, form, true).isValid();
 }
 
 /**
@@ -21,7 +25,7 @@ export function isCalendarDate(text: string): boolean {
  * @param days whole days, negative for earlier
  */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
-  return new Date(utcMilliseconds(date) + days * millisecondsPerDay).toISOString().slice(0, 10);
+  return dayjs.utc(date, form, true).add(days, 'day').format(form);
 }
 
 /**
@@ -30,5 +34,14 @@ export function addDays(date: CalendarDate, days: number): CalendarDate {
  * @param to the later date
  */
 export function daysBetween(from: CalendarDate, to: CalendarDate): number {
-  return Math.round((utcMilliseconds(to) - utcMilliseconds(from)) / millisecondsPerDay);
+  return dayjs.utc(to, form, true).diff(dayjs.utc(from, form, true), 'day');
+}
+
+/**
+ * Minutes of the wall clock from one time to another; a change of the clocks between them is left aside.
+ * @param from the earlier time, `YYYY-MM-DDTHH:MM`
+ * @param to the later time, `YYYY-MM-DDTHH:MM`
+ */
+export function clockMinutesBetween(from: string, to: string): number {
+  return dayjs.utc(to).diff(dayjs.utc(from), 'minute');
 }

@@ -1,3 +1,4 @@
+import { clockMinutesBetween } from '../../quantities/calendar-date.ts';
 import type { Job, JobInput } from '../../records/job.ts';
 import { defineRule } from '../define-rule.ts';
 import type { Hit, Voice } from '../rule-words.ts';
@@ -5,25 +6,12 @@ import type { Hit, Voice } from '../rule-words.ts';
 /** A visit longer than this is more likely a mistyped time (common practice, no source). */
 const visitMinutesMax = 16 * 60;
 
-/** Minutes of the wall clock since some day; a change of the clocks is left aside, the limits here are hours wide. */
-function clockMinutes(time: string): number {
-  return (
-    Date.UTC(
-      Number(time.slice(0, 4)),
-      Number(time.slice(5, 7)) - 1,
-      Number(time.slice(8, 10)),
-      Number(time.slice(11, 13)),
-      Number(time.slice(14, 16)),
-    ) / 60_000
-  );
-}
-
 function impossible({ labour, day, signature }: Job): readonly Hit<typeof words>[] {
   const at = 'labour';
   const { start, end, breakMinutes = 0, waitingMinutes = 0 } = labour ?? {};
   const hits: Hit<typeof words>[] = [];
   if (start !== undefined && end !== undefined) {
-    const visit = clockMinutes(end) - clockMinutes(start);
+    const visit = clockMinutesBetween(start, end);
     if (visit <= 0)
       return [{ at, says: 'ends before it begins', figures: { start: start.slice(11), end: end.slice(11) } }];
     const idle = breakMinutes + waitingMinutes;
@@ -34,7 +22,7 @@ function impossible({ labour, day, signature }: Job): readonly Hit<typeof words>
   if (start !== undefined && start.slice(0, 10) !== day)
     hits.push({ at, says: 'another day', figures: { begins: start.slice(0, 10), day } });
   const signed = signature?.signedAt;
-  if (start !== undefined && signed !== undefined && clockMinutes(signed) < clockMinutes(start)) {
+  if (start !== undefined && signed !== undefined && clockMinutesBetween(start, signed) < 0) {
     const figures = { signed: signed.replace('T', ' '), start: start.replace('T', ' ') };
     hits.push({ at, says: 'signed before it began', figures });
   }
