@@ -52,9 +52,6 @@ function perOf(call: Call): 'vehicle' | 'payer' | null {
 
 /** `keyout bill [JOB…]`: issue invoices, one a vehicle or one a payer; `--draft` shows the same without issuing. */
 export const bill: Command = {
-  name: 'bill',
-  words: '[JOB…]',
-  summary: 'issue invoices, one a vehicle or one a payer',
   options: {
     day: { type: 'string', takes: 'DATE', help: 'the jobs of this day (default: today)' },
     per: { type: 'string', takes: 'WHAT', help: '"vehicle" or "payer" (default: as the payer wants)' },

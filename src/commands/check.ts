@@ -7,9 +7,6 @@ import { writeCheck } from './write-check.ts';
 
 /** `keyout check [JOB…]`: verdicts against readings, and every trade rule. */
 export const check: Command = {
-  name: 'check',
-  words: '[JOB…]',
-  summary: 'verdicts against readings, and every trade rule; says what to measure next',
   options: { day: { type: 'string', takes: 'DATE', help: 'the jobs of this day (default: today)' } },
   run: async (call, world) => {
     const book = await openBook(world.bookFolder);

@@ -1,112 +1,130 @@
-import type { Command } from './command.ts';
+import type { CommandEntry } from './command.ts';
 
-/** Every command in the order of the help text: its name, what it takes, one sentence, and how to load it. */
-export const commandList: readonly {
-  readonly name: string;
-  readonly words: string;
-  readonly summary: string;
-  readonly load: () => Promise<Command>;
-}[] = [
+/** Every command that works on a book or shows one, in the order of the help text. */
+export const commandList: readonly CommandEntry[] = [
   {
     name: 'setup',
     words: '',
-    summary: 'the business, its tax, numbering, rate card: asked once, changed any time',
+    summary: 'the business, its tax, numbering, rate card, devices, payers: asked once, changed any time',
+    examples: ['keyout setup', 'keyout setup --book ~/keyout'],
     load: async () => (await import('./setup.ts')).setup,
   },
   {
     name: 'fit',
     words: '[JOB]',
-    summary: 'the interactive record of one job: start, or go on',
+    summary: 'the interactive record of one job: start, or go on where it stopped',
+    examples: ['keyout fit', 'keyout fit 2026-11-24-KX4D'],
     load: async () => (await import('./fit.ts')).fit,
   },
   {
     name: 'check',
     words: '[JOB…]',
-    summary: 'verdicts against readings, and every trade rule',
+    summary: 'verdicts against readings, and every trade rule; says what to measure next',
+    examples: ['keyout check', 'keyout check 2026-11-24-KX4D --json'],
     load: async () => (await import('./check.ts')).check,
   },
   {
     name: 'handover',
     words: 'JOB…',
     summary: 'the handover sheet, PDF',
+    examples: ['keyout handover 2026-11-24-KX4D', 'keyout handover 2026-11-24-KX4D 2026-11-24-M2WB'],
     load: async () => (await import('./handover.ts')).handover,
   },
   {
     name: 'sign',
     words: 'JOB',
     summary: 'the customer signs on a touch screen, or a scan is filed',
+    examples: ['keyout sign 2026-11-24-KX4D --lan --qr', 'keyout sign 2026-11-24-KX4D --scan signed.jpg'],
     load: async () => (await import('./sign.ts')).sign,
   },
   {
     name: 'bill',
     words: '[JOB…]',
     summary: 'issue invoices, one a vehicle or one a payer',
+    examples: ['keyout bill --draft', 'keyout bill 2026-11-24-KX4D --per vehicle'],
     load: async () => (await import('./bill.ts')).bill,
   },
   {
     name: 'day',
     words: '[DATE]',
-    summary: 'finish the day: check, hand over, bill, list what is open',
+    summary: 'finish the day: check, hand over, bill, and list what is still open',
+    examples: ['keyout day', 'keyout day 2026-11-24'],
     load: async () => (await import('./day.ts')).day,
   },
   {
     name: 'credit',
     words: 'INVOICE',
     summary: 'credit note, whole or by line',
+    examples: [
+      'keyout credit INV-0001 --because "billed twice"',
+      'keyout credit INV-0001 --line 2 --because "waiting was not agreed"',
+    ],
     load: async () => (await import('./credit.ts')).credit,
   },
   {
     name: 'paid',
-    words: 'INVOICE…',
-    summary: 'record a payment',
+    words: 'INVOICE[=AMOUNT]…',
+    summary: 'record a payment, a refund, or the use of a payer’s credit',
+    examples: ['keyout paid INV-0001', 'keyout paid INV-0001=100 INV-0002'],
     load: async () => (await import('./paid.ts')).paid,
   },
   {
     name: 'owed',
     words: '',
     summary: 'who owes what, by age',
+    examples: ['keyout owed', 'keyout owed --day 2026-12-31 --payer north-lattice'],
     load: async () => (await import('./owed.ts')).owed,
   },
   {
     name: 'export',
     words: '',
-    summary: "the bookkeeper's files for a period",
+    summary: 'the bookkeeper’s files for a period',
+    examples: [
+      'keyout export --from 2026-11-01 --to 2026-11-30',
+      'keyout export --from 2026-11-01 --to 2026-11-30 --out books',
+    ],
     load: async () => (await import('./export.ts')).exportCommand,
   },
   {
     name: 'recall',
     words: '[WORDS]',
     summary: 'what earlier jobs on such a vehicle found',
+    examples: ['keyout recall corvane haul', 'keyout recall "haul 150"'],
     load: async () => (await import('./recall.ts')).recall,
   },
   {
     name: 'rules',
     words: '[ID]',
     summary: 'the trade rules with their sources',
+    examples: ['keyout rules', 'keyout rules fuse-near-source'],
     load: async () => (await import('./rules.ts')).rulesCommand,
   },
   {
     name: 'preview',
     words: '[handover|invoice] [JOB]',
-    summary: 'see your template: re-prints on save, names the line of a mistake',
+    summary: 'see your template: prints again on save, names the line of a mistake',
+    examples: ['keyout preview handover 2026-11-24-KX4D', 'keyout preview invoice --copy'],
     load: async () => (await import('./preview.ts')).preview,
   },
   {
     name: 'schema',
     words: 'NAME',
-    summary: 'JSON Schema of a record (job, book, rates, devices, payer, trip) or of what --json prints (check, rules)',
+    summary: 'JSON Schema of a record, or of what --json prints',
+    examples: ['keyout schema job', 'keyout schema check'],
     load: async () => (await import('./schema.ts')).schema,
   },
   {
     name: 'verify',
     words: '',
-    summary: 'the whole book: nothing missing, altered or skipped',
+    summary: 'the whole book: nothing missing, nothing altered, no number skipped',
+    examples: ['keyout verify', 'keyout verify --json'],
     load: async () => (await import('./verify.ts')).verify,
   },
   {
     name: 'demo',
     words: '[DIR]',
-    summary: 'a sample book, and its sample day finished',
+    summary: 'a sample book, and the sample day finished: the quickest look at everything',
+    examples: ['keyout demo', 'keyout demo my-look'],
     load: async () => (await import('./demo.ts')).demo,
   },
 ];

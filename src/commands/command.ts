@@ -39,12 +39,19 @@ export type Call = {
   readonly options: Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
 };
 
-/** One command, alone in its file; returns the exit code 0 (done) or 1 (the answer is no). */
+/** One command, alone in its file; `run` returns the exit code 0 (done) or 1 (the answer is no). */
 export type Command = {
+  readonly options: Readonly<Record<string, CommandOption>>;
+  readonly run: (call: Call, world: World) => Promise<0 | 1>;
+};
+
+/** What is said of a command everywhere: help, README, completion. It stands apart, so that help need not load the command. */
+export type CommandEntry = {
   readonly name: string;
   /** "JOB…" */
   readonly words: string;
   readonly summary: string;
-  readonly options: Readonly<Record<string, CommandOption>>;
-  readonly run: (call: Call, world: World) => Promise<0 | 1>;
+  /** two calls as they would be typed */
+  readonly examples: readonly [string, string];
+  readonly load: () => Promise<Command>;
 };

@@ -34,9 +34,6 @@ function writePreview(note: IssuedInvoice, locale: string): string {
 
 /** `keyout credit INVOICE`: a credit note over an invoice or some of its lines; nothing issued is ever changed. */
 export const credit: Command = {
-  name: 'credit',
-  words: 'INVOICE',
-  summary: 'credit note, whole or by line',
   options: {
     line: {
       type: 'string',

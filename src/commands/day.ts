@@ -9,9 +9,6 @@ import { writeDay } from './write-day.ts';
 
 /** `keyout day [DATE]`: check, hand over, bill, and list what is still open; twice changes nothing. */
 export const day: Command = {
-  name: 'day',
-  words: '[DATE]',
-  summary: 'finish the day: check, hand over, bill, and list what is still open',
   options: { day: { type: 'string', takes: 'DATE', help: 'the day (default: today)' } },
   run: async (call, world) => {
     const book = await openBook(world.bookFolder);

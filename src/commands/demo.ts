@@ -12,9 +12,6 @@ const sampleDay = '2026-11-24';
 
 /** `keyout demo [DIR]`: a copy of the sample book, and its sample day finished. */
 export const demo: Command = {
-  name: 'demo',
-  words: '[DIR]',
-  summary: 'a sample book, and the sample day finished: the quickest look at everything',
   options: {},
   run: async (call, world) => {
     const folder = path.resolve(call.words[0] ?? 'demo-book');

@@ -38,9 +38,6 @@ async function periodOf(call: Call, world: World): Promise<{ readonly from: stri
 
 /** `keyout export`: the bookkeeper's files for a period, in one folder, the same bytes each time. */
 export const exportCommand: Command = {
-  name: 'export',
-  words: '',
-  summary: "the bookkeeper's files for a period",
   options: {
     from: { type: 'string', takes: 'DATE', help: 'first day of the period' },
     to: { type: 'string', takes: 'DATE', help: 'last day of the period' },

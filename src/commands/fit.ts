@@ -25,9 +25,6 @@ import { writeFinding } from './write-finding.ts';
 
 /** `keyout fit [JOB]`: the interactive record of one job; saves after every answer and goes on where it stopped. */
 export const fit: Command = {
-  name: 'fit',
-  words: '[JOB]',
-  summary: 'the interactive record of one job: start, or go on where it stopped',
   options: {},
   run: async (call, world) => {
     if (!world.mayAsk) {

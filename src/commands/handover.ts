@@ -11,9 +11,6 @@ import { writeFinding } from './write-finding.ts';
 
 /** `keyout handover JOB…`: the handover sheet, PDF, and the text that goes with it; a job that a finding stops is not printed. */
 export const handover: Command = {
-  name: 'handover',
-  words: 'JOB…',
-  summary: 'the handover sheet, PDF',
   options: {},
   run: async (call, world) => {
     if (call.words.length === 0)

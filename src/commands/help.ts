@@ -1,37 +1,78 @@
-import type { Command, CommandOption } from './command.ts';
+import type { CommandEntry, CommandOption } from './command.ts';
+import { environmentVariables, sharedOptions } from './shared-options.ts';
+
+type Options = Readonly<Record<string, CommandOption>>;
+
+const columns = 80;
+
+/** A name with its explanation in a column at the right, no line longer than 80 columns. */
+function row(left: string, right: string, indent: number): readonly string[] {
+  const lines: string[] = [];
+  let line = `  ${left}`;
+  if (line.length >= indent) {
+    lines.push(line);
+    line = '';
+  }
+  line = line.padEnd(indent);
+  for (const word of right.split(' ')) {
+    if (line.trim() !== '' && line.length > indent && line.length + 1 + word.length > columns) {
+      lines.push(line);
+      line = ' '.repeat(indent);
+    }
+    line += line.length === indent ? word : ` ${word}`;
+  }
+  return [...lines, line];
+}
+
+const callOf = ({ name, words }: CommandEntry) => ['keyout', name, words].filter((word) => word !== '').join(' ');
+
+const optionRows = (options: Options) =>
+  Object.entries(options).flatMap(([name, { takes, short, help }]) =>
+    row(`--${name}${short === undefined ? '' : `, -${short}`}${takes === undefined ? '' : ` ${takes}`}`, help, 22),
+  );
+
+const exitCodes =
+  'Exit codes: 0 done; 1 the answer is no; 2 the call was wrong; 3 the input was\nwrong; 130 interrupted.';
 
 /**
  * The general help text.
- * @param commands every command with its words and summary
+ * @param entries every command, the interactive start first
  */
-export function generalHelp(
-  commands: readonly { readonly name: string; readonly words: string; readonly summary: string }[],
-): string {
-  const rows = commands.map(
-    (command) => `  ${`keyout ${command.name} ${command.words}`.trimEnd().padEnd(26)} ${command.summary}`,
-  );
+export function generalHelp(entries: readonly CommandEntry[]): string {
   return [
     'keyout: the paper side of fitting electronic devices into vehicles.',
     '',
-    `  ${'keyout'.padEnd(26)} what now? an interactive start`,
-    ...rows,
+    ...entries.flatMap((entry) => row(callOf(entry), entry.summary, 29)),
     '',
-    'Every command takes --book DIR, --json, --no-input and --help.',
-    'Exit codes: 0 done; 1 the answer is no; 2 the call was wrong; 3 the input was wrong; 130 interrupted.',
+    'Every command takes:',
+    ...optionRows(sharedOptions),
+    '',
+    'From the environment:',
+    ...environmentVariables.flatMap(([name, help]) => row(name, help, 22)),
+    '',
+    '`keyout COMMAND --help` lists a command’s own options, with examples.',
+    exitCodes,
   ].join('\n');
 }
 
 /**
- * The help text of one command.
- * @param command the command
- * @param options its own options and those that all commands share
+ * The help text of one command: its own options first, then those that all share.
+ * @param entry the command
+ * @param options its own options
  */
-export function commandHelp(command: Command, options: Readonly<Record<string, CommandOption>>): string {
-  const rows = Object.entries(options).map(([name, option]) => {
-    const left = `--${name}${option.takes === undefined ? '' : ` ${option.takes}`}`;
-    return `  ${left.padEnd(20)} ${option.help}`;
-  });
-  return [`keyout ${command.name} ${command.words}`.trimEnd(), '', `  ${command.summary}`, '', ...rows].join('\n');
+export function commandHelp(entry: CommandEntry, options: Options): string {
+  const own = optionRows(options);
+  return [
+    callOf(entry),
+    ...row('', entry.summary, 2),
+    '',
+    ...(own.length === 0 ? [] : ['Its options:', ...own, '']),
+    'Every command takes:',
+    ...optionRows(sharedOptions),
+    '',
+    'Examples:',
+    ...entry.examples.map((example) => `  ${example}`),
+  ].join('\n');
 }
 
 /**

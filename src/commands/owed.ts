@@ -36,9 +36,6 @@ function writeBalances(balances: readonly PayerBalance[], day: string, locale: s
 
 /** `keyout owed`: who owes what, by age, as of any day. */
 export const owed: Command = {
-  name: 'owed',
-  words: '',
-  summary: 'who owes what, by age',
   options: {
     day: { type: 'string', takes: 'DATE', help: 'as of this day (default: today)' },
     payer: { type: 'string', takes: 'ID', help: 'only this payer' },

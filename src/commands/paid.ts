@@ -60,9 +60,6 @@ async function mayBeAgain(book: OpenBook, payment: NewPayment, call: Call, world
 
 /** `keyout paid INVOICE…`: record a payment, in part, in full or over, of one invoice or several. */
 export const paid: Command = {
-  name: 'paid',
-  words: 'INVOICE[=AMOUNT]…',
-  summary: 'record a payment, a refund, or the use of a payer’s credit',
   options: {
     amount: {
       type: 'string',

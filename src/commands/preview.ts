@@ -12,9 +12,6 @@ type Kind = (typeof kinds)[number];
 
 /** `keyout preview [handover|invoice] [JOB]`: prints a job from the templates as they are, anew on every save. */
 export const preview: Command = {
-  name: 'preview',
-  words: '[handover|invoice] [JOB]',
-  summary: 'see your template: re-prints on save, names the line of a mistake',
   options: {
     once: { type: 'boolean', help: 'print once and end, do not watch' },
     copy: { type: 'boolean', help: 'first copy the program’s template into the book, unless the book has its own' },

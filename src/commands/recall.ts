@@ -4,9 +4,6 @@ import type { Command } from './command.ts';
 
 /** `keyout recall [WORDS]`: what earlier jobs on such a vehicle found, as a hint to prove, never as a fact. */
 export const recall: Command = {
-  name: 'recall',
-  words: '[WORDS]',
-  summary: 'what earlier jobs on such a vehicle found',
   options: {},
   run: async (call, world) => {
     const found = recalledJobs(openBook(world.bookFolder), call.words, null);

@@ -7,9 +7,6 @@ import type { Command } from './command.ts';
 
 /** `keyout rules [ID]`: the trade rules with their sources; with an id also why and the examples. */
 export const rulesCommand: Command = {
-  name: 'rules',
-  words: '[ID]',
-  summary: 'the trade rules with their sources',
   options: {},
   run: async (call, world) => {
     const id = call.words[0];

@@ -1,19 +1,9 @@
 import { parseArgs } from 'node:util';
 import { Problem } from '../problem.ts';
-import type { Call, Command, CommandOption, World } from './command.ts';
-import { commandList } from './command-list.ts';
+import type { Call, CommandEntry, CommandOption, World } from './command.ts';
+import { everyCommand, startEntry } from './every-command.ts';
 import { commandHelp, generalHelp, nearestName } from './help.ts';
-
-const sharedOptions: Readonly<Record<string, CommandOption>> = {
-  book: { type: 'string', takes: 'DIR', help: 'the book to work in' },
-  json: { type: 'boolean', help: 'one JSON document on stdout' },
-  'no-input': { type: 'boolean', help: 'never ask; fail instead' },
-  plain: { type: 'boolean', help: 'ask in plain lines, for screen readers and simple terminals' },
-  today: { type: 'string', takes: 'DATE', help: 'take this day for today' },
-  van: { type: 'string', takes: 'NAME', help: 'issue in the number series of this van (default: KEYOUT_VAN)' },
-  help: { type: 'boolean', short: 'h', help: 'this text' },
-  debug: { type: 'boolean', help: 'show the stack of a program error' },
-};
+import { sharedOptions } from './shared-options.ts';
 
 /**
  * Runs one command line and returns the exit code; a Problem is printed in three parts, never as a stack trace.
@@ -24,7 +14,8 @@ export async function runCommandLine(words: readonly string[]): Promise<number> 
   try {
     const place = commandPlace(words);
     if (words.includes('--version')) return say(await version());
-    if (place < 0 && (words.includes('--help') || words.includes('-h'))) return say(generalHelp(commandList));
+    if (place < 0 && (words.includes('--help') || words.includes('-h')))
+      return say(generalHelp([startEntry, ...everyCommand]));
     return await runNamed(words[place], place < 0 ? words : words.toSpliced(place, 1));
   } catch (error) {
     return report(error, debug);
@@ -41,19 +32,19 @@ function commandPlace(words: readonly string[]): number {
 }
 
 async function runNamed(name: string | undefined, rest: readonly string[]): Promise<number> {
-  const command = name === undefined ? (await import('./start.ts')).start : await loadCommand(name);
-  const options = { ...sharedOptions, ...command.options };
-  const call = parseCall(command, options, rest);
-  if (call.options.help === true) return say(commandHelp(command, options));
+  const entry = name === undefined ? startEntry : entryOf(name);
+  const command = await entry.load();
+  const call = parseCall(entry, { ...command.options, ...sharedOptions }, rest);
+  if (call.options.help === true) return say(commandHelp(entry, command.options));
   return command.run(call, await worldOf(call));
 }
 
-async function loadCommand(name: string): Promise<Command> {
-  const entry = commandList.find((command) => command.name === name);
-  if (entry !== undefined) return entry.load();
+function entryOf(name: string): CommandEntry {
+  const entry = everyCommand.find((command) => command.name === name);
+  if (entry !== undefined) return entry;
   const near = nearestName(
     name,
-    commandList.map((command) => command.name),
+    everyCommand.map((command) => command.name),
   );
   throw new Problem(
     `There is no command "${name}".`,
@@ -63,7 +54,11 @@ async function loadCommand(name: string): Promise<Command> {
   );
 }
 
-function parseCall(command: Command, options: Readonly<Record<string, CommandOption>>, words: readonly string[]): Call {
+function parseCall(
+  entry: CommandEntry,
+  options: Readonly<Record<string, CommandOption>>,
+  words: readonly string[],
+): Call {
   const shape = Object.fromEntries(
     Object.entries(options).map(([name, option]) => [
       name,
@@ -79,10 +74,13 @@ function parseCall(command: Command, options: Readonly<Record<string, CommandOpt
     return { words: positionals, options: values as Call['options'] };
   } catch (error) {
     const message = error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error);
+    const typed = /^Unknown option '--?([^']+)'/.exec(message)?.[1];
+    const near = typed === undefined ? null : nearestName(typed, Object.keys(options));
+    const named = `keyout ${entry.name}`.trimEnd();
     throw new Problem(
       `The call was not understood: ${message}.`,
-      `keyout ${command.name}`,
-      `\`keyout ${command.name} --help\` lists its options.`,
+      named,
+      near === null ? `\`${named} --help\` lists its options.` : `Did you mean \`--${near}\`?`,
       2,
     );
   }

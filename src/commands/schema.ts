@@ -24,9 +24,6 @@ const names = [...Object.keys(schemas), ...Object.keys(outputs)];
 
 /** `keyout schema NAME`: the JSON Schema of a record, so that an editor can complete a file written by hand, or of what a command prints with --json. */
 export const schema: Command = {
-  name: 'schema',
-  words: 'NAME',
-  summary: `JSON Schema of a record (${Object.keys(schemas).join(', ')}) or of what --json prints (${Object.keys(outputs).join(', ')})`,
   options: {},
   run: async (call, world) => {
     const name = call.words[0] ?? '';

@@ -18,9 +18,6 @@ import type { Command, World } from './command.ts';
 
 /** `keyout setup`: the business, its tax, numbering, rate card, devices, payers — asked once, changed any time. */
 export const setup: Command = {
-  name: 'setup',
-  words: '',
-  summary: 'the business, its tax, numbering, rate card: asked once, changed any time',
   options: {},
   run: async (_call, world) => {
     const folder = world.bookFolder;

@@ -15,9 +15,6 @@ import { writeFinding } from './write-finding.ts';
 
 /** `keyout sign JOB`: the customer reads, answers and signs on a page served on this machine; or a scan is filed. */
 export const sign: Command = {
-  name: 'sign',
-  words: 'JOB',
-  summary: 'the customer signs on a touch screen, or a scan is filed',
   options: {
     lan: { type: 'boolean', help: 'serve the page in this machine’s own network, for another screen' },
     address: { type: 'string', takes: 'ADDRESS', help: 'which address of this machine, with --lan' },

@@ -28,9 +28,6 @@ const money: readonly Entry[] = [
 
 /** Plain `keyout`: what now? Asks, then runs the command chosen; without a book it begins one. */
 export const start: Command = {
-  name: '',
-  words: '',
-  summary: 'what now?',
   options: {},
   run: async (call, world) => {
     if (!world.mayAsk) {

@@ -4,9 +4,6 @@ import type { Command } from './command.ts';
 
 /** `keyout verify`: the whole book, nothing missing, nothing altered, no number skipped. */
 export const verify: Command = {
-  name: 'verify',
-  words: '',
-  summary: 'the whole book: nothing missing, nothing altered, no number skipped',
   options: {},
   run: async (_call, world) => {
     const book = openBook(world.bookFolder);

@@ -26,6 +26,19 @@ describe('the command line', () => {
     expect(wrong.err).toContain('--colour');
   });
 
+  test('a mistyped option is met with the nearest one', () => {
+    const wrong = runKeyout(['bill', '--drfat'], folder);
+    expect(wrong.exitCode).toBe(2);
+    expect(wrong.err).toContain('`--draft`');
+  });
+
+  test('completion names the shells where none is named', () => {
+    const wrong = runKeyout(['completion'], folder);
+    expect(wrong.exitCode).toBe(2);
+    expect(wrong.err).toContain('bash, zsh, fish');
+    expect(runKeyout(['completion', 'bash'], folder).out).toContain('complete -o default -F _keyout keyout');
+  });
+
   test('without a book the error says how to make one', () => {
     const none = runKeyout(['check'], folder);
     expect(none.exitCode).toBe(3);

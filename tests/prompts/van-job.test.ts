@@ -42,8 +42,8 @@ describe('the van job typed into a real terminal', () => {
 
   test('shows each conclusion as soon as the readings allow it, and the readings as a table', () => {
     const screen = sitting.screen;
-    expect(screen.indexOf('Red with white (P1) is constant')).toBeGreaterThan(0);
-    expect(screen.indexOf('Red with white (P1) is constant')).toBeLessThan(screen.indexOf('Wire 2: colour'));
+    expect(screen.indexOf('Red with white stripe (P1) is constant')).toBeGreaterThan(0);
+    expect(screen.indexOf('Red with white stripe (P1) is constant')).toBeLessThan(screen.indexOf('Wire 2: colour'));
     expect(screen).toMatch(/supply +12\.58 +12\.50 +12\.41 +10\.40 +14\.10/);
   });
 
