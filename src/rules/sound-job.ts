@@ -159,7 +159,7 @@ export const soundJob: JobInput = {
   },
   device: {
     profile: 'example-device',
-    serial: 'PM3-004417',
+    serial: 'OV3-004417',
     imei: '350001000044176',
     lampSeen: 'green, one blink every three seconds',
     active: true,

@@ -108,7 +108,7 @@ const cases: readonly (readonly [string, (book: string) => void, readonly string
   ],
   [
     'an unknown device',
-    (book) => edit(book, jobPath, (text) => text.replace('"pathmark-3"', '"tallow-9"')),
+    (book) => edit(book, jobPath, (text) => text.replace('"orvelane-3"', '"tallow-9"')),
     ['check', job],
     [/device\.profile/, /tallow-9/],
   ],

@@ -57,8 +57,8 @@ describe('the sample day', () => {
     for (const word of [
       'Bluestem Parcel',
       'VLT 4417',
-      'Pathmark 3',
-      'PM3-004417',
+      'Orvelane 3',
+      'OV3-004417',
       'Łukasz Tessmer',
       'Ada Quill',
       'rear dome light',
@@ -129,7 +129,7 @@ describe('bad input', () => {
     [
       'an unknown device',
       van,
-      (text: string) => text.replace('"profile": "pathmark-3"', '"profile": "mystery"'),
+      (text: string) => text.replace('"profile": "orvelane-3"', '"profile": "mystery"'),
       /mystery/,
     ],
     ['a missing book field', 'book.json', (text: string) => text.replace('"currency": "USD",', ''), /currency/],

@@ -90,7 +90,7 @@ describe('one device in two vehicles', () => {
       ...soundEarlier,
       id: '2026-01-09-BBBB',
       day: '2026-01-09',
-      device: { profile: 'example-device', removedSerial: 'PM3-004417' },
+      device: { profile: 'example-device', removedSerial: 'OV3-004417' },
     };
     const facts = soundFacts({ ...soundJob, vehicle: other }, { sameDevice: [removal, soundEarlier] });
     expect(deviceNotInAnotherVehicle.check(facts)).toHaveLength(1);

@@ -63,7 +63,7 @@ describe('the torture set', () => {
 
   test('another reader finds every word as wide as it was measured', async () => {
     const { pdf, pages } = await print(
-      '<document title="t"><h1>T</h1><p>AVATAR</p><p face="condensed">ToVaLYe</p><p weight="bold">WAVE</p><p face="mono">PM3-004417</p></document>',
+      '<document title="t"><h1>T</h1><p>AVATAR</p><p face="condensed">ToVaLYe</p><p weight="bold">WAVE</p><p face="mono">OV3-004417</p></document>',
     );
     const file = path.join(folder, 'words.pdf');
     writeFileSync(file, pdf);

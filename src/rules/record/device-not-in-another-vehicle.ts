@@ -65,7 +65,7 @@ export const deviceNotInAnotherVehicle = defineRule({
         {
           at: 'device',
           severity: 'reason',
-          what: 'The device PM3-004417 was recorded in another vehicle on 2026-01-10 (job 2026-01-10-AAAA).',
+          what: 'The device OV3-004417 was recorded in another vehicle on 2026-01-10 (job 2026-01-10-AAAA).',
           whatToDo: 'Read the label again; if the device was moved, write that as the reason.',
         },
       ],
@@ -80,7 +80,7 @@ export const deviceNotInAnotherVehicle = defineRule({
             ...soundEarlier,
             id: '2026-06-01-BBBB',
             day: '2026-06-01',
-            device: { profile: 'example-device', removedSerial: 'PM3-004417' },
+            device: { profile: 'example-device', removedSerial: 'OV3-004417' },
           },
         ],
       },
