@@ -69,6 +69,17 @@ test('every import points along a listed arrow', () => {
   expect(arrows).toBeGreaterThan(50);
 });
 
+test('each file has an export of its own name; the list of those that have not may only shrink', () => {
+  const without = files.filter((file) => {
+    const own = path.basename(file, '.ts').replaceAll('-', '').toLowerCase();
+    const text = readFileSync(path.join(root, 'src', file), 'utf8');
+    const exported = [...text.matchAll(/^export (?:async )?(?:function|const|type|class) (\w+)/gm)];
+    return !file.endsWith('.d.ts') && !exported.some(([, name]) => name?.toLowerCase() === own);
+  });
+  const listed = readFileSync(path.join(root, 'tests/without-own-name.txt'), 'utf8').trim().split('\n');
+  expect(without.map((file) => file.split(path.sep).join('/')).sort()).toEqual(listed);
+});
+
 /** Files that import each other in a circle, each circle once; an import of types alone counts as well. */
 function circles(imports: ReadonlyMap<string, readonly string[]>): readonly string[] {
   const found = new Set<string>();
