@@ -1,28 +1,8 @@
 import type { Payer } from '../records/payer.ts';
 import type { RateCard } from '../records/rate-card.ts';
 
-type FlatRate = RateCard['flatRates'][number];
-
-/** How narrowly a flat rate is meant: a device counts more than a class of vehicle. */
-export function narrowness(rate: FlatRate): number {
-  return (rate.device === undefined ? 0 : 2) + (rate.class === undefined ? 0 : 1);
-}
-
-// a payer's wide price also counts where the general card has a narrower one: repeated there, it outranks it
-function overNarrower(own: FlatRate, general: readonly FlatRate[]): readonly FlatRate[] {
-  return general
-    .filter(
-      (each) =>
-        each.visit === own.visit &&
-        (own.device === undefined || each.device === undefined || each.device === own.device) &&
-        (own.class === undefined || each.class === undefined || each.class === own.class),
-    )
-    .map((each) => ({
-      ...own,
-      ...(each.device === undefined ? {} : { device: each.device }),
-      ...(each.class === undefined ? {} : { class: each.class }),
-    }));
-}
+/** The general rate card with a payer's entries laid over it; the payer's flat rates stand apart, since they outrank the others. */
+export type RatesThatCount = RateCard & { readonly payerFlatRates?: RateCard['flatRates'] };
 
 /**
  * The rate card that counts for a payer: the general one with the payer's entries laid over it, entry by entry.
@@ -32,16 +12,13 @@ function overNarrower(own: FlatRate, general: readonly FlatRate[]): readonly Fla
  * @param rates the general rate card
  * @param payer the payer
  */
-export function effectiveRates(rates: RateCard, payer: Payer): RateCard {
+export function effectiveRates(rates: RateCard, payer: Payer): RatesThatCount {
   const own = payer.rates ?? {};
-  const ownFlatRates = own.flatRates ?? [];
-  const repeated = [...ownFlatRates]
-    .sort((one, other) => narrowness(one) - narrowness(other))
-    .flatMap((each) => overNarrower(each, rates.flatRates));
   const because = own.documentDiscountBecause ?? rates.documentDiscountBecause;
   return {
     schema: rates.schema,
-    flatRates: [...rates.flatRates, ...repeated, ...ownFlatRates],
+    flatRates: rates.flatRates,
+    ...(own.flatRates === undefined ? {} : { payerFlatRates: own.flatRates }),
     hourly: [...rates.hourly, ...(own.hourly ?? [])],
     waiting: [...rates.waiting, ...(own.waiting ?? [])],
     callOut: [...rates.callOut, ...(own.callOut ?? [])],

@@ -4,7 +4,7 @@ import type { Book } from '../records/book.ts';
 import type { Job } from '../records/job.ts';
 import type { RateCard } from '../records/rate-card.ts';
 import type { Trip } from '../records/trip.ts';
-import { validOn } from './effective-rates.ts';
+import { type RatesThatCount, validOn } from './effective-rates.ts';
 import { flatLine, flatRateOf } from './flat-rate.ts';
 import { labourLines, waitingLines } from './labour-lines.ts';
 import { partLines } from './part-lines.ts';
@@ -20,7 +20,7 @@ export type PricingInput = {
   readonly job: Job;
   readonly trip: Trip | null;
   readonly tripJobs: readonly Job[];
-  readonly rates: RateCard;
+  readonly rates: RatesThatCount;
   readonly book: Book;
   /** the invoice's language and its words */
   readonly wording: Wording;

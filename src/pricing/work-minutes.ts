@@ -22,7 +22,7 @@ export function workSpan(job: Job, timeZone: string): WorkSpan | null {
     throw new Problem(
       `The work ends (${end}) before it begins (${start}).`,
       `${job.id}, labour.end`,
-      'Mend the times; work past midnight ends on the next day.',
+      'Correct the times; work past midnight ends on the next day.',
     );
   return { from, to };
 }
