@@ -10,6 +10,8 @@ const tooOld = nodeIsTooOld(process.versions.node);
 if (tooOld === null) {
   // nothing else is read before: an older Node would stop at it, and a newer one keeps what it compiles
   (module as { enableCompileCache?: () => void }).enableCompileCache?.();
+  // the program is one bundle: a stack for --debug names the sources
+  if (process.argv.includes('--debug')) process.setSourceMapsEnabled(true);
   const { runCommandLine } = await import('./commands/run-command-line.ts');
   process.exitCode = await runCommandLine(process.argv.slice(2));
 } else {

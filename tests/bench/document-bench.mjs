@@ -6,8 +6,8 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import PdfKit from 'pdfkit';
 import pdfmake from 'pdfmake';
-import { readFonts } from '../../dist/storage/fonts.js';
-import { typeset } from '../../dist/typesetting/typeset.js';
+import { readFonts } from '../../src/storage/fonts.ts';
+import { typeset } from '../../src/typesetting/typeset.ts';
 
 setFlagsFromString('--expose_gc');
 const collect = runInNewContext('gc');

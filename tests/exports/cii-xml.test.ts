@@ -8,24 +8,25 @@ import { sampleDocument } from './sample-documents.ts';
 import { checkOrder, ciiFigures, rederive, ublFigures } from './structured-figures.ts';
 
 describe.each(allDocuments)('%s', (_, document) => {
-  const text = ciiXml(document);
-  const root = readXml(text);
-
   test('has its elements where D16B has them, none of them empty', () => {
-    expect(root.name).toBe('rsm:CrossIndustryInvoice');
-    checkOrder(root, ciiElementOrder, (name) => name.replace(/^\w+:/, ''));
+    expect(readXml(ciiXml(document)).name).toBe('rsm:CrossIndustryInvoice');
+    checkOrder(readXml(ciiXml(document)), ciiElementOrder, (name) => name.replace(/^\w+:/, ''));
   });
 
   test('says the same figures as the UBL file, and a second calculation reaches them to the last digit', () => {
-    const figures = ciiFigures(root);
+    const figures = ciiFigures(readXml(ciiXml(document)));
     expect(figures).toEqual(ublFigures(readXml(ublXml(document))));
     rederive(figures, document.currency === 'JPY' ? 0 : 2);
   });
 
   test('is the same text when written again, names the profile and the kind of document', () => {
-    expect(ciiXml(document)).toBe(text);
-    expect(everyElement(root).find((each) => each.name === 'ram:ID')?.text).toBe('urn:cen.eu:en16931:2017');
-    expect(textAt(root, 'rsm:ExchangedDocument/ram:TypeCode')).toBe(document.type === 'invoice' ? '380' : '381');
+    expect(ciiXml(document)).toBe(ciiXml(document));
+    expect(everyElement(readXml(ciiXml(document))).find((each) => each.name === 'ram:ID')?.text).toBe(
+      'urn:cen.eu:en16931:2017',
+    );
+    expect(textAt(readXml(ciiXml(document)), 'rsm:ExchangedDocument/ram:TypeCode')).toBe(
+      document.type === 'invoice' ? '380' : '381',
+    );
   });
 });
 

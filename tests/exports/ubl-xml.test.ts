@@ -12,22 +12,19 @@ import { ublElementOrder } from './ubl-element-order.ts';
 
 const read = (name: string) => readXml(ublXml(variants[name] ?? sampleDocument({})));
 describe.each(allDocuments)('%s', (_, document) => {
-  const text = ublXml(document);
-  const root = readXml(text);
-
   test('has its elements where UBL 2.1 has them, none of them empty', () => {
-    expect(root.name).toBe(document.type === 'credit note' ? 'CreditNote' : 'Invoice');
-    checkOrder(root, ublElementOrder);
+    expect(readXml(ublXml(document)).name).toBe(document.type === 'credit note' ? 'CreditNote' : 'Invoice');
+    checkOrder(readXml(ublXml(document)), ublElementOrder);
   });
 
   test('has sums that a second calculation reaches to the last digit', () => {
-    rederive(ublFigures(root), document.currency === 'JPY' ? 0 : 2);
+    rederive(ublFigures(readXml(ublXml(document))), document.currency === 'JPY' ? 0 : 2);
   });
 
   test('names its currency on every amount and is the same text when written again', () => {
-    const amounts = everyElement(root).filter((each) => /Amount$/.test(each.name));
+    const amounts = everyElement(readXml(ublXml(document))).filter((each) => /Amount$/.test(each.name));
     expect(new Set(amounts.map((each) => each.attributes.currencyID))).toEqual(new Set([document.currency]));
-    expect(ublXml(document)).toBe(text);
+    expect(ublXml(document)).toBe(ublXml(document));
   });
 });
 

@@ -28,6 +28,7 @@ function eachOf(run: (name: string, body: () => unknown) => void) {
 /** Stands in for vitest's own while a room's changes are judged: a test is kept, not run. */
 export const test = Object.assign(declare, { each: eachOf(declare) });
 const it = test;
+
 export { it };
 export const describe = Object.assign(group, { each: eachOf(group) });
 export const expect = world.expect;

@@ -7,11 +7,12 @@ import { readLedger } from '../../src/storage/ledger.ts';
 import { openBook } from '../../src/storage/open-book.ts';
 import { verifyBook } from '../../src/storage/verify-book.ts';
 import { runKeyout } from '../end-to-end/run-keyout.ts';
+import { programOf } from '../program-of.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-concurrent-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 const samples = path.resolve(import.meta.dirname, '../../sample-jobs');
-const script = path.resolve(import.meta.dirname, 'issue-many.mjs');
+const script = await programOf('tests/storage/issue-many.ts');
 const draftFile = path.join(root, 'draft.json');
 
 beforeAll(() => {

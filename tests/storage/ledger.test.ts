@@ -7,6 +7,7 @@ import { appendLedger, type NewLedgerEntry, readLedger } from '../../src/storage
 import { openBook } from '../../src/storage/open-book.ts';
 import { verifyBook } from '../../src/storage/verify-book.ts';
 import { runKeyout } from '../end-to-end/run-keyout.ts';
+import { programOf } from '../program-of.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'keyout-ledger-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -28,13 +29,15 @@ const entry: NewLedgerEntry = {
 describe('the ledger', () => {
   test('two processes adding at once leave one unbroken chain', async () => {
     const folder = sampleBook();
-    const module = (name: string) => JSON.stringify(path.resolve(import.meta.dirname, `../../dist/storage/${name}.js`));
-    const script = `const { openBook } = await import(${module('open-book')}); const { appendLedger } = await import(${module('ledger')}); const book = openBook(${JSON.stringify(folder)}); for (let turn = 0; turn < 60; turn += 1) appendLedger(book, ${JSON.stringify(entry)});`;
+    const program = await programOf('tests/storage/append-many.ts');
     const codes = await Promise.all(
       [1, 2].map(
         () =>
           new Promise((resolve) =>
-            spawn(process.execPath, ['--input-type=module', '-e', script], { stdio: 'inherit' }).on('exit', resolve),
+            spawn(process.execPath, [program, folder, JSON.stringify(entry), '60'], { stdio: 'inherit' }).on(
+              'exit',
+              resolve,
+            ),
           ),
       ),
     );
