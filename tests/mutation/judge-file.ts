@@ -14,8 +14,8 @@ type Namespace = {
 };
 type Timed = { index: number; milliseconds: number };
 
-const slowestMilliseconds = 1_500;
-const propertyMilliseconds = 400;
+const slowestMilliseconds = 700;
+const propertyMilliseconds = 120;
 const patienceMilliseconds = 20_000;
 const world = globalThis as unknown as { __stryker__: Namespace; collection: Collection };
 
