@@ -8,7 +8,7 @@ export class Problem extends Error {
   /**
    * @param what one sentence: what is wrong
    * @param where file and field (or command and option) where it stands
-   * @param whatToDo one sentence: what mends it
+   * @param whatToDo one sentence: what corrects it
    * @param exitCode 1 the answer is no, 2 the call was wrong, 3 the input was wrong (default)
    */
   constructor(what: string, where: string, whatToDo: string, exitCode: 1 | 2 | 3 = 3) {

@@ -1,6 +1,6 @@
 import { Problem } from '../problem.ts';
 
-const signsMax = 200;
+const charactersMax = 200;
 
 /**
  * A text of the command line that is kept for good: one line, trimmed; null when it is absent or empty.
@@ -11,7 +11,7 @@ const signsMax = 200;
 export function oneLine(value: unknown, where: string): string | null {
   if (typeof value !== 'string' || value.trim() === '') return null;
   const text = value.trim();
-  if (text.length > signsMax || /\p{Cc}/u.test(text))
+  if (text.length > charactersMax || /\p{Cc}/u.test(text))
     throw new Problem(
       'The text is longer than one line of 200 signs.',
       where,

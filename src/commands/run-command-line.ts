@@ -12,11 +12,11 @@ import { sharedOptions } from './shared-options.ts';
 export async function runCommandLine(words: readonly string[]): Promise<number> {
   const debug = words.includes('--debug');
   try {
-    const place = commandPlace(words);
+    const index = commandPlace(words);
     if (words.includes('--version')) return say(await version());
-    if (place < 0 && (words.includes('--help') || words.includes('-h')))
+    if (index < 0 && (words.includes('--help') || words.includes('-h')))
       return say(generalHelp([startEntry, ...everyCommand]));
-    return await runNamed(words[place], place < 0 ? words : words.toSpliced(place, 1));
+    return await runNamed(words[index], index < 0 ? words : words.toSpliced(index, 1));
   } catch (error) {
     return report(error, debug);
   }
@@ -24,8 +24,8 @@ export async function runCommandLine(words: readonly string[]): Promise<number> 
 
 /** Where the command's name stands: the first word that is neither an option nor the value of a shared one; -1 for none. */
 function commandPlace(words: readonly string[]): number {
-  return words.findIndex((word, place) => {
-    const before = words[place - 1];
+  return words.findIndex((word, index) => {
+    const before = words[index - 1];
     const isValue = before?.startsWith('--') === true && sharedOptions[before.slice(2)]?.type === 'string';
     return !word.startsWith('-') && !isValue;
   });

@@ -100,7 +100,7 @@ const parts = [
 
 async function change(folder: string, world: World): Promise<void> {
   for (;;) {
-    const part = (await askFor(world.plain).choose('Change what?', parts, 'nothing more')) as (typeof parts)[number];
+    const part = await askFor(world.plain).choose('Change what?', parts, 'nothing more');
     if (part === 'nothing more') return;
     await resumable(
       askFor(world.plain),

@@ -21,6 +21,6 @@ export function photographRows(
     .map((each): Cell => ({ isThere: true, source: each.file, caption: each.caption ?? terms.shows[each.shows] }));
   const rows: { photographs: readonly Cell[] }[] = [];
   for (let first = 0; first < cells.length; first += inRow)
-    rows.push({ photographs: Array.from({ length: inRow }, (_, place) => cells[first + place] ?? empty) });
+    rows.push({ photographs: Array.from({ length: inRow }, (_, index) => cells[first + index] ?? empty) });
   return rows;
 }

@@ -54,7 +54,7 @@ function drawnStrokes(
   const points = strokes.map((stroke) =>
     Array.from(
       { length: Math.floor(stroke.length / 2) },
-      (_, place) => [stroke[2 * place] ?? 0, stroke[2 * place + 1] ?? 0] as const,
+      (_, index) => [stroke[2 * index] ?? 0, stroke[2 * index + 1] ?? 0] as const,
     ),
   );
   const all = points.flat();

@@ -18,10 +18,10 @@ type Label = { readonly text: string; readonly y: string };
 
 /** Lines of words above a height, the last one `gap` over it. */
 const above = (lines: readonly string[], y: number, gap: number): readonly Label[] =>
-  lines.map((text, place) => ({ text, y: millimetres(y - gap - (lines.length - 1 - place) * lineHeight) }));
+  lines.map((text, index) => ({ text, y: millimetres(y - gap - (lines.length - 1 - index) * lineHeight) }));
 /** Lines of words below a height. */
 const below = (lines: readonly string[], y: number, gap: number): readonly Label[] =>
-  lines.map((text, place) => ({ text, y: millimetres(y + gap + place * lineHeight) }));
+  lines.map((text, index) => ({ text, y: millimetres(y + gap + index * lineHeight) }));
 
 function wordsOf(made: Connection, job: Job, writing: Writing) {
   const { sentences, terms } = writing;

@@ -4,8 +4,8 @@
  * @param digits digits only
  */
 export function hasLuhnDigit(digits: string): boolean {
-  const sum = [...digits].reverse().reduce((all, sign, place) => {
-    const doubled = Number(sign) * (place % 2 === 1 ? 2 : 1);
+  const sum = [...digits].reverse().reduce((all, digit, index) => {
+    const doubled = Number(digit) * (index % 2 === 1 ? 2 : 1);
     return all + (doubled > 9 ? doubled - 9 : doubled);
   }, 0);
   return /^\d{2,}$/.test(digits) && sum % 10 === 0;

@@ -1,7 +1,7 @@
-/** Signs in the order in which ISO 3780 hands them out. */
-const signs = 'ABCDEFGHJKLMNPRSTUVWXYZ1234567890';
+/** Characters in the order in which ISO 3780 hands them out. */
+const characters = 'ABCDEFGHJKLMNPRSTUVWXYZ1234567890';
 
-/** Regions by the first sign of a VIN. Source: ISO 3780 (from memory). */
+/** Regions by the first character of a VIN. Source: ISO 3780 (from memory). */
 const regions = [
   { first: 'ABCDEFGH', region: 'Africa' },
   { first: 'JKLMNPR', region: 'Asia' },
@@ -12,7 +12,7 @@ const regions = [
 ] as const;
 export type VinRegion = (typeof regions)[number]['region'];
 
-/** Countries (ISO 3166-1) by the first two signs, from one to the other; those not listed are left unsaid. Source: ISO 3780 as commonly printed (from memory). */
+/** Countries (ISO 3166-1) by the first two characters, from one to the other; those not listed are left unsaid. Source: ISO 3780 as commonly printed (from memory). */
 const countries: readonly (readonly [from: string, to: string, country: string, region?: VinRegion])[] = [
   ['AA', 'AH', 'ZA'],
   ['HA', 'H0', 'CN', 'Asia'],
@@ -56,7 +56,7 @@ const countries: readonly (readonly [from: string, to: string, country: string, 
   ['93', '99', 'BR'],
 ];
 
-const rank = (two: string) => signs.indexOf(two[0] ?? ' ') * signs.length + signs.indexOf(two[1] ?? ' ');
+const rank = (two: string) => characters.indexOf(two[0] ?? ' ') * characters.length + characters.indexOf(two[1] ?? ' ');
 
 /** Where a vehicle's maker is registered. */
 export type VinOrigin = {
@@ -65,14 +65,14 @@ export type VinOrigin = {
 };
 
 /**
- * Region and country of the maker from the first two signs of a VIN, or null when they cannot begin one.
+ * Region and country of the maker from the first two characters of a VIN, or null when they cannot begin one.
  * Source: ISO 3780 (from memory).
- * @param vin a VIN, or its first two signs
+ * @param vin a VIN, or its first two characters
  */
 export function vinOrigin(vin: string): VinOrigin | null {
   const two = vin.slice(0, 2);
   const region = regions.find((each) => each.first.includes(two[0] ?? ' '))?.region;
-  if (region === undefined || two.length < 2 || !signs.includes(two[1] ?? ' ')) return null;
+  if (region === undefined || two.length < 2 || !characters.includes(two[1] ?? ' ')) return null;
   const found = countries.find(([from, to]) => rank(two) >= rank(from) && rank(two) <= rank(to));
   return { region: found?.[3] ?? region, country: found?.[2] ?? null };
 }

@@ -26,12 +26,15 @@ const values: Readonly<Record<string, number>> = {
 const weights = [8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5, 4, 3, 2];
 
 /**
- * The check digit that belongs at position 9 of a VIN, or null when the text has not 17 allowed signs.
+ * The check digit that belongs at position 9 of a VIN, or null when the text has not 17 allowed characters.
  * Source: 49 CFR 565.15(c), Tables III to V.
  * @param vin 17 letters and digits without I, O, Q
  */
 export function vinCheckDigit(vin: string): string | null {
   if (!/^[A-HJ-NPR-Z0-9]{17}$/.test(vin)) return null;
-  const sum = [...vin].reduce((all, sign, place) => all + (values[sign] ?? Number(sign)) * (weights[place] ?? 0), 0);
+  const sum = [...vin].reduce(
+    (all, character, index) => all + (values[character] ?? Number(character)) * (weights[index] ?? 0),
+    0,
+  );
   return sum % 11 === 10 ? 'X' : String(sum % 11);
 }

@@ -12,8 +12,8 @@ export function trapsBetweenWires(
   wires: readonly WireEvidence[],
   around: Surroundings,
 ): readonly Trap[] {
-  const pairs = points.flatMap((point, place): readonly Pair[] => {
-    const wire = wires[place];
+  const pairs = points.flatMap((point, index): readonly Pair[] => {
+    const wire = wires[index];
     return wire === undefined ? [] : [{ point, wire, readings: levelled(point, around) }];
   });
   return [...falls(pairs), ...samePin(pairs), ...twoConstants(pairs, around)];
@@ -37,10 +37,10 @@ function falls(pairs: readonly Pair[]): readonly Trap[] {
 /** One pin of one connector cannot be two things. */
 function samePin(pairs: readonly Pair[]): readonly Trap[] {
   const roleOf = ({ wire }: Pair) => (wire.conclusion.kind === 'concluded' ? wire.conclusion.role : wire.verdict);
-  return pairs.flatMap((pair, place): readonly Trap[] => {
+  return pairs.flatMap((pair, index): readonly Trap[] => {
     const { connector, pin } = pair.point;
     const other = pairs
-      .slice(0, place)
+      .slice(0, index)
       .find((each) => pin !== undefined && each.point.pin === pin && each.point.connector === connector);
     const [first, second] = [other === undefined ? null : roleOf(other), roleOf(pair)];
     if (other === undefined || pin === undefined || first === null || second === null || first === second) return [];

@@ -18,7 +18,7 @@ export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
     test: { kind: 'ground against a live wire, or a small drop' },
     key: null,
     result,
-    because: proofs.filter((_, place) => results[place] === result && result !== 'not measured'),
+    because: proofs.filter((_, index) => results[index] === result && result !== 'not measured'),
   };
 }
 

@@ -28,7 +28,7 @@ function withRounding(group: TaxGroup, all: readonly TaxGroup[]): TaxGroup {
     taxMinorUnits,
     group.jurisdictions.map((each) => millionths(each.ratePercent)),
   );
-  const jurisdictions = group.jurisdictions.map((each, place) => ({ ...each, taxMinorUnits: parts[place] ?? 0 }));
+  const jurisdictions = group.jurisdictions.map((each, index) => ({ ...each, taxMinorUnits: parts[index] ?? 0 }));
   return { ...group, taxMinorUnits, jurisdictions };
 }
 
@@ -65,7 +65,7 @@ export function computeTotals(
       name: code.name,
       category: code.category,
       ratePercent,
-      jurisdictions: code.jurisdictions.map((each, place) => ({ ...each, taxMinorUnits: parts[place] ?? 0 })),
+      jurisdictions: code.jurisdictions.map((each, index) => ({ ...each, taxMinorUnits: parts[index] ?? 0 })),
       ...(code.reason === undefined ? {} : { reason: code.reason }),
       ...(code.reasonCode === undefined ? {} : { reasonCode: code.reasonCode }),
       baseMinorUnits,

@@ -24,9 +24,9 @@ type Credited = { readonly times: number; readonly netMinorUnits: number; readon
 
 function creditedBefore(line: InvoiceLine, earlier: readonly IssuedInvoice[]): Credited {
   const found = earlier.flatMap((note) =>
-    note.lines.flatMap((each, place) =>
-      note.corrects?.lines[place] === line.number
-        ? [{ netMinorUnits: each.netMinorUnits, quantity: millionths(note.corrects.quantities?.[place] ?? '0') }]
+    note.lines.flatMap((each, index) =>
+      note.corrects?.lines[index] === line.number
+        ? [{ netMinorUnits: each.netMinorUnits, quantity: millionths(note.corrects.quantities?.[index] ?? '0') }]
         : [],
     ),
   );
@@ -153,12 +153,12 @@ export function creditLines(
   };
   const wanted: readonly LineToCredit[] =
     lines === 'all' ? invoice.lines.filter(open).map(({ number }) => ({ number })) : lines;
-  const credited = wanted.map((each, place) => {
+  const credited = wanted.map((each, index) => {
     const where = `credit of ${invoice.number}, line ${each.number}`;
     const line = invoice.lines.find((one) => one.number === each.number);
     if (line === undefined)
       throw new Problem(`${invoice.number} has no line ${each.number}.`, where, 'Name one of its lines.', 2);
-    if (wanted.findIndex((one) => one.number === each.number) !== place)
+    if (wanted.findIndex((one) => one.number === each.number) !== index)
       throw new Problem(`Line ${each.number} is named twice.`, where, 'Name each line once.', 2);
     if (!open(line))
       throw new Problem(`Line ${each.number} of ${invoice.number} is credited already.`, where, 'Leave it out.', 2);
@@ -170,5 +170,5 @@ export function creditLines(
       return byAmount(invoice, line, each.amountMinorUnits, line.netMinorUnits - before.netMinorUnits);
     return rest(line, before);
   });
-  return credited.map((each, place) => ({ ...each, line: { ...each.line, number: place + 1 } }));
+  return credited.map((each, index) => ({ ...each, line: { ...each.line, number: index + 1 } }));
 }

@@ -17,10 +17,10 @@ function overCodes(bases: ReadonlyMap<string, number>, percent: string, because:
     [...bases.values()].map((base) => BigInt(Math.max(0, base))),
   );
   return [...bases.keys()]
-    .map((taxCode, place) => ({
+    .map((taxCode, index) => ({
       charge: false,
       because: because.slice(0, 200).trim(),
-      amountMinorUnits: shares[place] ?? 0,
+      amountMinorUnits: shares[index] ?? 0,
       taxCode,
     }))
     .filter((each) => each.amountMinorUnits !== 0);

@@ -73,8 +73,8 @@ export function labourLines(
     .filter((each) => each.charged > 0 || hourly.minimumMinutes > 0);
   const missing = hourly.minimumMinutes - charged.reduce((sum, each) => sum + each.charged, 0);
   return charged
-    .map((each, place) =>
-      place === 0 && missing > 0
+    .map((each, index) =>
+      index === 0 && missing > 0
         ? {
             ...each,
             charged: each.charged + missing,

@@ -46,9 +46,9 @@ function allowancesUpTo(
 ): readonly Allowance[] {
   const merged: Allowance[] = [];
   for (const each of invoice.allowances) {
-    const place = merged.findIndex((one) => sameAllowance(one, each));
-    const amountMinorUnits = each.amountMinorUnits + (merged[place]?.amountMinorUnits ?? 0);
-    merged.splice(place < 0 ? merged.length : place, 1, { ...each, amountMinorUnits });
+    const index = merged.findIndex((one) => sameAllowance(one, each));
+    const amountMinorUnits = each.amountMinorUnits + (merged[index]?.amountMinorUnits ?? 0);
+    merged.splice(index < 0 ? merged.length : index, 1, { ...each, amountMinorUnits });
   }
   if (whole) return merged;
   return merged.map((each) => {
@@ -99,7 +99,7 @@ export function makeCreditNote(input: CreditNoteInput): IssuedInvoice {
   const all = [...earlier.flatMap((note) => note.lines), ...lines];
   const whole = invoice.lines.every((line) => {
     const numbers = [...earlier.flatMap((note) => note.corrects?.lines ?? []), ...credited.map((each) => each.of)];
-    const own = all.filter((_, place) => numbers[place] === line.number);
+    const own = all.filter((_, index) => numbers[index] === line.number);
     return own.length > 0 && sum(own.map((each) => each.netMinorUnits)) === line.netMinorUnits;
   });
   const codes = codesOf(invoice);

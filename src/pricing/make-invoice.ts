@@ -33,9 +33,9 @@ function grossOrNetLines(input: InvoiceInput, add: (code: TaxCode) => string): r
   const { book, payer, jobs } = input;
   return jobs
     .flatMap(({ job, lines }) => lines.map((line) => ({ job, line })))
-    .map(({ job, line }, place) => ({
+    .map(({ job, line }, index) => ({
       ...line,
-      number: place + 1,
+      number: index + 1,
       job: job.id,
       netMinorUnits:
         lineAmountMinorUnits(line.quantity, line.unitPriceMinorUnits, line.baseQuantity) - line.discountMinorUnits,
@@ -110,7 +110,7 @@ function paymentOf({ book, number, issued }: InvoiceInput, dueMinorUnits: number
 
 function ordersOf(jobs: readonly Job[]): string | undefined {
   const orders = [...new Set(jobs.flatMap(({ identity }) => identity.purchaseOrder ?? []))].join(', ');
-  // a document has room for one reference of 200 signs (BT-13); of more, each vehicle's section carries its own
+  // a document has room for one reference of 200 characters (BT-13); of more, each vehicle's section carries its own
   return orders === '' || orders.length > 200 ? undefined : orders;
 }
 

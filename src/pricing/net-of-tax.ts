@@ -68,7 +68,7 @@ export function netOfTax(
       total,
       own.map((line) => BigInt(Math.max(0, line.netMinorUnits))),
     );
-    for (const [place, line] of own.entries()) netLines.set(line, netLine(line, shares[place] ?? 0, rate));
+    for (const [index, line] of own.entries()) netLines.set(line, netLine(line, shares[index] ?? 0, rate));
   }
   return {
     lines: lines.map((line) => netLines.get(line) ?? line),

@@ -27,8 +27,8 @@ function atCost(
  * @throws Problem naming the part that the rate card lacks, or that has neither a price there nor a cost on the job
  */
 export function partLines(job: Job, rates: RateCard, setting: Setting): readonly PricedLine[] {
-  return (job.parts ?? []).map((part, place) => {
-    const where = `${job.id}, parts[${place + 1}]`;
+  return (job.parts ?? []).map((part, index) => {
+    const where = `${job.id}, parts[${index + 1}]`;
     const listed =
       part.part === undefined
         ? null

@@ -94,12 +94,12 @@ function extraMinutesIncluded(job: Job, rates: RateCard): number {
 }
 
 function extraLines(job: Job, rates: RateCard, { words }: Setting): readonly PricedLine[] {
-  return (job.labour?.extras ?? []).map(({ extra, quantity }, place) => {
+  return (job.labour?.extras ?? []).map(({ extra, quantity }, index) => {
     const rate = extraRate(extra, job, rates);
     if (rate === null)
       throw new Problem(
         `The rate card has no extra "${extra}" on ${job.day}.`,
-        `${job.id}, labour.extras[${place + 1}].extra`,
+        `${job.id}, labour.extras[${index + 1}].extra`,
         'Add it to rates.json, or take it off the job.',
       );
     return oneOf('extra', rate.name, rate.priceMinorUnits, words.fitted, String(quantity));

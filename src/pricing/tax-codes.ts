@@ -107,8 +107,8 @@ export function collectCodes(): { readonly add: (code: TaxCode) => string; reado
   const codes = new Map<string, TaxCode>();
   const add = (code: TaxCode): string => {
     const byRate = `${code.id.slice(0, 48)}-${combinedRate(code).replace('.', '-')}`;
-    for (let place = 0; ; place += 1) {
-      const id = place === 0 ? code.id : place === 1 ? byRate : `${byRate}-${place}`;
+    for (let index = 0; ; index += 1) {
+      const id = index === 0 ? code.id : index === 1 ? byRate : `${byRate}-${index}`;
       const known = codes.get(id);
       if (known !== undefined && !same(known, code)) continue;
       codes.set(id, { ...code, id });

@@ -12,13 +12,13 @@ import { workMinutes, workSpan, writeMinutes } from './work-minutes.ts';
 
 function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readonly bigint[] {
   const where = `trips/${trip.day}.json`;
-  return trip.jobs.map((each, place) => {
+  return trip.jobs.map((each, index) => {
     if (trip.shareBy === 'equally') return 1n;
     if (trip.shareBy === 'distance') {
       if (each.distance === undefined)
         throw new Problem(
           `The trip is shared by distance, and ${each.job} has none.`,
-          `${where}, jobs[${place + 1}].distance`,
+          `${where}, jobs[${index + 1}].distance`,
           'Give every job its distance, or share the trip equally.',
         );
       return millionths(each.distance);
@@ -28,7 +28,7 @@ function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readon
     if (job === undefined || workSpan(job, timeZone) === null)
       throw new Problem(
         `The trip is shared by time, and ${each.job} has no times yet.`,
-        `${where}, jobs[${place + 1}]`,
+        `${where}, jobs[${index + 1}]`,
         'Record when its work began and ended, or share the trip equally.',
       );
     return BigInt(workMinutes(job, timeZone));
@@ -36,9 +36,9 @@ function weights(trip: Trip, tripJobs: readonly Job[], timeZone: string): readon
 }
 
 // this job's part of the whole, in the measure that the trip is shared by
-function shareText(trip: Trip, weights: readonly bigint[], place: number, { words, decimal }: Setting): string {
+function shareText(trip: Trip, weights: readonly bigint[], index: number, { words, decimal }: Setting): string {
   if (trip.shareBy === 'equally') return '';
-  const own = weights[place] ?? 0n;
+  const own = weights[index] ?? 0n;
   const all = weights.reduce((sum, each) => sum + each, 0n);
   return trip.shareBy === 'time'
     ? words.timeOf(writeMinutes(Number(own)), writeMinutes(Number(all)))
@@ -64,13 +64,13 @@ export function travelLines(
 ): readonly PricedLine[] {
   const { words, money, price, decimal } = setting;
   const rate = validOn(rates.travel, trip.day);
-  const place = trip.jobs.findIndex((each) => each.job === job.id);
-  if (place < 0) return [];
+  const index = trip.jobs.findIndex((each) => each.job === job.id);
+  if (index < 0) return [];
   const shares = weights(trip, tripJobs, setting.timeZone);
   const shared =
-    trip.jobs.length === 1 ? '' : words.shared(trip.shareBy, trip.jobs.length, shareText(trip, shares, place, setting));
+    trip.jobs.length === 1 ? '' : words.shared(trip.shareBy, trip.jobs.length, shareText(trip, shares, index, setting));
   const line = (kind: PricedLine['kind'], what: string, total: number, because: string): readonly PricedLine[] => {
-    const amount = shareOut(total, shares)[place] ?? 0;
+    const amount = shareOut(total, shares)[index] ?? 0;
     return amount === 0 ? [] : [oneOf(kind, what, amount, `${because}${shared}`)];
   };
   const tolls = trip.tollsMinorUnits + trip.parkingMinorUnits;

@@ -1,10 +1,13 @@
 import type { Book } from '../records/book.ts';
+import { languages } from '../records/language.ts';
 import { something } from './answers.ts';
 import { askAddress } from './ask-address.ts';
 import type { Ask } from './question.ts';
 
 /** Parts of the book that say who the business is and how it writes. */
 export type BusinessPart = Pick<Book, 'business' | 'locale' | 'language' | 'currency' | 'timeZone' | 'paper' | 'units'>;
+
+const languageNames = new Intl.DisplayNames('en', { type: 'language' });
 
 const isZone = (text: string) => {
   try {
@@ -55,33 +58,18 @@ export async function askBusiness(ask: Ask, current: BusinessPart | null, here: 
     current?.currency ?? (american ? 'USD' : ''),
     (text) => (/^[A-Za-z]{3}$/.test(text) ? null : 'Type three letters such as USD.'),
   );
-  const language = (await ask.choose(
+  const language = await ask.choose(
     'Language of the documents',
-    [
-      { value: 'en', name: 'English' },
-      { value: 'es', name: 'Spanish' },
-    ],
+    languages.map((value) => ({ value, name: languageNames.of(value) ?? value })),
     current?.language ?? 'en',
-  )) as 'en';
+  );
   const locale = await ask.text(
     'How dates and numbers are written (language-COUNTRY)',
     current?.locale ?? `${language}-${business.address.country}`,
     (text) => (isLocale(text) ? null : 'Type a language and country such as en-US.'),
   );
-  const paper = (await ask.choose(
-    'Paper',
-    ['letter', 'a4'],
-    current?.paper ?? (american ? 'letter' : 'a4'),
-  )) as 'letter';
-  const distance = (await ask.choose(
-    'Distances in',
-    ['mi', 'km'],
-    current?.units.distance ?? (american ? 'mi' : 'km'),
-  )) as 'mi';
-  const length = (await ask.choose(
-    'Lengths in',
-    ['in', 'mm'],
-    current?.units.length ?? (american ? 'in' : 'mm'),
-  )) as 'in';
+  const paper = await ask.choose('Paper', ['letter', 'a4'], current?.paper ?? (american ? 'letter' : 'a4'));
+  const distance = await ask.choose('Distances in', ['mi', 'km'], current?.units.distance ?? (american ? 'mi' : 'km'));
+  const length = await ask.choose('Lengths in', ['in', 'mm'], current?.units.length ?? (american ? 'in' : 'mm'));
   return { business, timeZone, currency: currency.toUpperCase(), language, locale, paper, units: { distance, length } };
 }

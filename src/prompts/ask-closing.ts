@@ -65,8 +65,8 @@ const extras: Question = {
         /^(.+\/\s*\d{1,4})?$/.test(typed) ? null : 'Type it as: what / minutes.',
       );
       if (more === '') break;
-      const place = more.lastIndexOf('/');
-      hourly.push({ what: more.slice(0, place).trim(), minutes: Number(more.slice(place + 1)) });
+      const index = more.lastIndexOf('/');
+      hourly.push({ what: more.slice(0, index).trim(), minutes: Number(more.slice(index + 1)) });
     }
     return {
       ...job,

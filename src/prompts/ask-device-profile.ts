@@ -60,8 +60,8 @@ export async function askDeviceProfile(
   );
   const facts = ['has an IMEI', 'has an antenna', 'transmits', 'sealed against water', 'made for the windscreen'];
   const fields = ['hasImei', 'hasAntenna', 'transmits', 'sealedAgainstWater', 'windscreen'] as const;
-  const usual = facts.filter((_, place) => {
-    const field = fields[place];
+  const usual = facts.filter((_, index) => {
+    const field = fields[index];
     return field !== undefined && (current?.[field] ?? (field === 'hasAntenna' || field === 'transmits'));
   });
   const so = await ask.tick('Mark what is so', facts, usual);
@@ -104,7 +104,7 @@ export async function askDeviceProfile(
     fuseAmperes,
     fusedLeads: (['supply', 'ignition'] as const).filter((lead) => fusedLeads.includes(lead)),
     ...(lamp === '' ? {} : { lampWhenWell: lamp }),
-    ...Object.fromEntries(fields.map((field, place) => [field, so.includes(facts[place] ?? '')])),
+    ...Object.fromEntries(fields.map((field, index) => [field, so.includes(facts[index] ?? '')])),
     operatingCelsiusMax: hottest,
     ...(heat === null ? {} : { heatMillimetresMin: heat }),
     ...(safety === null ? {} : { vehicleSafetyTechnology: safety }),

@@ -1,14 +1,11 @@
 import { createInterface } from 'node:readline';
-import { type Ask, type Choice, GoBack } from './question.ts';
+import { type Ask, type Choice, GoBack, nameOf, storedOf } from './question.ts';
 
 /** What is needed to ask: where lines come from and where they go. */
 export type LineTerminal = { readonly input: NodeJS.ReadableStream; readonly output: NodeJS.WritableStream };
 
-const nameOf = (choice: Choice) => (typeof choice === 'string' ? choice : choice.name);
-const storedOf = (choice: Choice) => (typeof choice === 'string' ? choice : choice.value);
-
 /** The choice meant by a number of the list or by the beginning of a name; null when none or several are. */
-function chosen(text: string, choices: readonly Choice[]): Choice | null {
+function chosen<T extends string>(text: string, choices: readonly Choice<T>[]): Choice<T> | null {
   if (/^\d+$/.test(text) && choices[Number(text) - 1] !== undefined && !choices.some((each) => nameOf(each) === text))
     return choices[Number(text) - 1] ?? null;
   const found = choices.filter((each) => nameOf(each).toLowerCase().startsWith(text.toLowerCase()));
@@ -47,7 +44,7 @@ export function askInLines(terminal: LineTerminal): Ask {
       terminal.output.write(`  ${value ?? 'That is not understood.'}\n`);
     }
   };
-  const list = (choices: readonly string[]) => choices.map((each, place) => `  ${place + 1} ${each}\n`).join('');
+  const list = (choices: readonly string[]) => choices.map((each, index) => `  ${index + 1} ${each}\n`).join('');
   const yesNo = async (words: string, usual: boolean | null): Promise<boolean> => {
     const said = await ask<{ answer: boolean }>(words, (text) => {
       if (text === '' && usual !== null) return { answer: usual };
@@ -64,16 +61,13 @@ export function askInLines(terminal: LineTerminal): Ask {
       });
       return said.answer;
     },
-    choose: async (message, choices, usual) => {
+    choose: async <T extends string>(message: string, choices: readonly Choice<T>[], usual: T) => {
       terminal.output.write(`${message}\n${list(choices.map(nameOf))}`);
       const shown = choices.find((each) => storedOf(each) === usual);
-      const said = await ask<{ answer: string }>(
-        `Which${shown === undefined ? '' : ` [${nameOf(shown)}]`}:`,
-        (text) => {
-          const choice = text === '' ? (shown ?? null) : chosen(text, choices);
-          return choice === null ? 'Type its number, or how it begins.' : { answer: storedOf(choice) };
-        },
-      );
+      const said = await ask<{ answer: T }>(`Which${shown === undefined ? '' : ` [${nameOf(shown)}]`}:`, (text) => {
+        const choice = text === '' ? (shown ?? null) : chosen(text, choices);
+        return choice === null ? 'Type its number, or how it begins.' : { answer: storedOf(choice) };
+      });
       return said.answer;
     },
     confirm: (message, usual) => yesNo(`${message} [${usual ? 'y' : 'n'}]:`, usual),
@@ -87,7 +81,7 @@ export function askInLines(terminal: LineTerminal): Ask {
         if (text === 'none') return { answer: [] };
         const numbers = text.split(/[\s,]+/).map(Number);
         if (numbers.some((each) => items[each - 1] === undefined)) return `Type numbers from 1 to ${items.length}.`;
-        return { answer: items.filter((_, place) => numbers.includes(place + 1)) };
+        return { answer: items.filter((_, index) => numbers.includes(index + 1)) };
       });
       return said.answer;
     },

@@ -29,11 +29,15 @@ async function askFuse(lead: Lead, job: Job, ask: Ask, around: Around) {
 
 async function askStrip(ticked: readonly string[], ask: Ask): Promise<Partial<Connection>> {
   if (ticked.includes(clean)) return { stripped: 'clean' };
-  const state = await ask.choose('The strip then', ['strands nicked', 'strands cut', 'not looked at'], 'not looked at');
-  if (state === 'not looked at') return {};
+  const stripped = await ask.choose(
+    'The strip then',
+    ['strands nicked', 'strands cut', 'not looked at'],
+    'not looked at',
+  );
+  if (stripped === 'not looked at') return {};
   const count = await ask.text('How many strands?', '', numberOrNothing);
   return {
-    stripped: state as 'strands nicked',
+    stripped,
     ...(count === '' ? {} : { nickedStrands: Math.round(numberOf(count)) }),
   };
 }
@@ -67,12 +71,8 @@ function joint(lead: Lead): Question {
       if (choices.length === 0) return job;
       const point = await ask.choose(`The ${lead} lead is joined to`, choices, usual);
       const usualMethod = lead === 'ground' ? 'ring terminal' : 'wrapped tap';
-      const method = (await ask.choose('Joined by', spliceMethods, usualMethod)) as Connection['method'];
-      const covered = (await ask.choose(
-        'Covered by',
-        covers,
-        lead === 'ground' ? 'closed housing' : 'tape',
-      )) as (typeof covers)[number];
+      const method = await ask.choose('Joined by', spliceMethods, usualMethod);
+      const covered = await ask.choose('Covered by', covers, lead === 'ground' ? 'closed housing' : 'tape');
       const tape =
         covered === 'tape'
           ? await ask.text(
@@ -136,7 +136,7 @@ const groundPoint: Question = {
   id: 'ground-point',
   applies: (job) => joinsWires(job) && (job.connections ?? []).some((made) => made.lead === 'ground'),
   ask: async (job, ask) => {
-    const kind = (await ask.choose('The ground point is a', kinds, 'factory ground stud')) as (typeof kinds)[number];
+    const kind = await ask.choose('The ground point is a', kinds, 'factory ground stud');
     const where = await ask.text('Where is it?', '', something);
     const ticked = await ask.tick(
       'Mark what is so of the ground point',

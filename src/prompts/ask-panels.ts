@@ -42,11 +42,7 @@ export const panelsClosed: Question = {
         '',
         (text) => something(text) ?? whole(text),
       );
-      const tightened = (await ask.choose(
-        'Tightened',
-        ['by hand', 'by torque', 'by power tool'],
-        'by hand',
-      )) as NonNullable<Panel['tightened']>;
+      const tightened = await ask.choose('Tightened', ['by hand', 'by torque', 'by power tool'], 'by hand');
       panels.push({ ...panel, in: Number(back), tightened });
     }
     return { ...job, panels };

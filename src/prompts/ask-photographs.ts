@@ -17,12 +17,8 @@ export const photographsQuestion: Question = {
     );
     const photographs: Photograph[] = [];
     for (const file of around.photographs(job).files) {
-      const shows = (await ask.choose(
-        `${file} shows`,
-        [...photographSubjects, 'leave it out'],
-        'other',
-      )) as Photograph['shows'];
-      if ((shows as string) === 'leave it out') continue;
+      const shows = await ask.choose(`${file} shows`, [...photographSubjects, 'leave it out'] as const, 'other');
+      if (shows === 'leave it out') continue;
       const caption = await ask.text('Caption', '');
       photographs.push({ file, shows, ...(caption === '' ? {} : { caption }) });
     }

@@ -77,12 +77,12 @@ export const placementQuestion: Question = {
     around.tell(
       '  Caution: nothing in an air bag’s way, nothing in the driver’s view, nothing near steering or pedals.',
     );
-    const zone = (await ask.choose('Where does it sit?', zones, 'dash left')) as (typeof zones)[number];
+    const zone = await ask.choose('Where does it sit?', zones, 'dash left');
     const surface = await ask.text('On what surface?', '', something);
-    const fixing = (await ask.choose('Held by', fixings, 'cable ties')) as (typeof fixings)[number];
+    const fixing = await ask.choose('Held by', fixings, 'cable ties');
     const points = await ask.text('At how many points?', '2', whole);
-    const orientation = (await ask.choose('It lies', orientations, 'label up')) as (typeof orientations)[number];
-    const above = (await ask.choose('What is above it?', aboves, 'plastic')) as (typeof aboves)[number];
+    const orientation = await ask.choose('It lies', orientations, 'label up');
+    const above = await ask.choose('What is above it?', aboves, 'plastic');
     const good = await ask.tick(
       'Mark what is so of the device',
       ['firm when pulled by hand', 'reachable with tools'],
@@ -140,7 +140,7 @@ export const harnessQuestion: Question = {
     const good = await ask.tick('Mark what is so of the harness', ['loomed', 'tied'], []);
     const interval = good.includes('tied') ? await lengthAsked('Tied every', ask, around) : null;
     const tiedTo = await ask.tick('Tied to', ties, good.includes('tied') ? ['vehicle harness'] : []);
-    const slack = (await ask.choose('Its slack is', ['right', 'tight', 'loose'], 'right')) as 'right';
+    const slack = await ask.choose('Its slack is', ['right', 'tight', 'loose'], 'right');
     const touches = await ask.tick('It touches, if anything', touchable, []);
     const bend = await ask.text('Tightest bend, in times its own thickness', '', numberOrNothing);
     const profile = around.devices.find((each) => each.id === job.device?.profile);

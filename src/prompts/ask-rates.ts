@@ -107,11 +107,7 @@ export async function askRates(
     (text) => something(text) ?? amountOrNothing(currency)(text),
   );
   const step = await minutesOf('counted in steps of minutes', hourBefore?.stepMinutes ?? 15, ask);
-  const rounding = (await ask.choose(
-    'each begun step is rounded',
-    ['up', 'nearest'],
-    hourBefore?.rounding ?? 'up',
-  )) as 'up';
+  const rounding = await ask.choose('each begun step is rounded', ['up', 'nearest'], hourBefore?.rounding ?? 'up');
   const waitBefore = current?.waiting[0];
   const free = await minutesOf('Minutes of waiting that are free', waitBefore?.freeMinutes ?? 15, ask);
   const wait = await price('Price of an hour’s waiting (empty: as work)', waitBefore?.priceMinorUnits, currency, ask);

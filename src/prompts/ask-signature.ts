@@ -9,7 +9,7 @@ export const signatureQuestion: Question = {
   // what was signed on the page or on paper is not put in other words here
   applies: (job) => job.signature?.digest === undefined,
   ask: async (job, ask, around) => {
-    const answer = (await ask.choose('The customer', answers, 'accepts')) as (typeof answers)[number];
+    const answer = await ask.choose('The customer', answers, 'accepts');
     if (answer === 'not available') {
       const because = await ask.text('Why did nobody sign?', '', something);
       return { ...job, signature: { answer, noSignatureBecause: because } };

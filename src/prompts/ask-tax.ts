@@ -19,11 +19,11 @@ const categoryNames: Readonly<Record<(typeof taxCategories)[number], string>> = 
 async function askCode(ask: Ask, taken: readonly string[]): Promise<TaxCode | null> {
   const name = await ask.text('A tax code: its name on the invoice (empty when no more)', '');
   if (name === '') return null;
-  const category = (await ask.choose(
+  const category = await ask.choose(
     'What it means',
     taxCategories.map((each) => ({ value: each, name: `${categoryNames[each]} (${each})` })),
     'S',
-  )) as TaxCode['category'];
+  );
   const jurisdictions: TaxCode['jurisdictions'] = [];
   while (category === 'S') {
     const place =
@@ -59,11 +59,7 @@ export async function askTax(
   current: Tax | null,
   identity: Pick<Book['business'], 'taxIdentifier' | 'taxRegistration'>,
 ): Promise<{ readonly tax: Tax; readonly identity: Pick<Book['business'], 'taxIdentifier' | 'taxRegistration'> }> {
-  const regime = (await ask.choose(
-    'Tax',
-    ['none', 'sales tax', 'VAT', 'GST'],
-    current?.regime ?? 'none',
-  )) as Tax['regime'];
+  const regime = await ask.choose('Tax', ['none', 'sales tax', 'VAT', 'GST'], current?.regime ?? 'none');
   if (regime === 'none') return { tax: { regime, pricesInclude: false, codes: [], lines: {} }, identity: {} };
   const number = await ask.text(
     regime === 'sales tax' ? 'Sales tax registration (empty for none)' : `${regime} number with its country prefix`,
@@ -85,11 +81,12 @@ export async function askTax(
   const choices = codes.map((code) => ({ value: code.id, name: code.name }));
   const lines: Record<string, string> = {};
   const first = choices[0]?.value ?? '';
-  lines.default = await ask.choose('Work is taxed with', choices, current?.lines.default ?? first);
+  const ordinary: string = await ask.choose('Work is taxed with', choices, current?.lines.default ?? first);
+  lines.default = ordinary;
   for (const kind of ['parts', 'travel distance'] as const) {
-    const usual = current?.lines[kind] ?? lines.default;
-    const chosen = await ask.choose(kind === 'parts' ? 'Parts with' : 'Travel with', choices, usual);
-    if (chosen === lines.default) continue;
+    const usual: string = current?.lines[kind] ?? ordinary;
+    const chosen: string = await ask.choose(kind === 'parts' ? 'Parts with' : 'Travel with', choices, usual);
+    if (chosen === ordinary) continue;
     lines[kind] = chosen;
     if (kind === 'travel distance') lines['travel time'] = chosen;
   }

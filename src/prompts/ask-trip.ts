@@ -25,11 +25,7 @@ export async function askTrip(
   const travelMinutes = Number(await ask.text('Minutes on the road', '', (text) => something(text) ?? whole(text)));
   const tolls = await ask.text(`Tolls, ${book.currency}`, '', amountOrNothing(book.currency));
   const parking = await ask.text(`Parking, ${book.currency}`, '', amountOrNothing(book.currency));
-  const shareBy = (await ask.choose(
-    'Shared over its jobs',
-    ['equally', 'time', 'distance'],
-    'equally',
-  )) as Trip['shareBy'];
+  const shareBy = await ask.choose('Shared over its jobs', ['equally', 'time', 'distance'], 'equally');
   const shares: Trip['jobs'] = [];
   for (const job of jobs) {
     shares.push(

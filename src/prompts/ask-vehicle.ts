@@ -28,7 +28,7 @@ export const vehicleQuestions: readonly Question[] = [
       ...job,
       vehicle: {
         ...job.vehicle,
-        class: (await ask.choose('Class', vehicleClasses, 'van')) as (typeof vehicleClasses)[number],
+        class: await ask.choose('Class', vehicleClasses, 'van'),
       },
     }),
   },
@@ -69,7 +69,7 @@ export const vehicleQuestions: readonly Question[] = [
     id: 'drive',
     applies: isWorked,
     ask: async (job, ask, around) => {
-      const drive = (await ask.choose('Drive', ['combustion', 'hybrid', 'electric'], 'combustion')) as 'hybrid';
+      const drive = await ask.choose('Drive', ['combustion', 'hybrid', 'electric'], 'combustion');
       if ((drive as string) !== 'combustion') {
         around.tell(
           '  Caution: orange cable is high voltage. Never probe, cut or tap it; the maker’s instructions and licensed practice come first.',
@@ -85,7 +85,7 @@ export const vehicleQuestions: readonly Question[] = [
       ...job,
       vehicle: {
         ...job.vehicle,
-        start: (await ask.choose('Started by', ['key', 'button'], 'key')) as 'key' | 'button',
+        start: await ask.choose('Started by', ['key', 'button'], 'key'),
       },
     }),
   },

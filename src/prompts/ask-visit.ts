@@ -33,7 +33,7 @@ export const visitQuestions: readonly Question[] = [
       ...job,
       identity: {
         ...job.identity,
-        visit: (await ask.choose('What is done?', visitKinds, 'new fit')) as (typeof visitKinds)[number],
+        visit: await ask.choose('What is done?', visitKinds, 'new fit'),
       },
     }),
   },

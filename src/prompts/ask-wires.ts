@@ -92,10 +92,10 @@ export function recordReading(
 
 const specials = ['yellow sleeve', 'orange sleeve', 'one of a twisted pair'] as const;
 
-async function describeWire(place: number, colour: string, job: Job, ask: Ask): Promise<ProbePoint> {
+async function describeWire(index: number, colour: string, job: Job, ask: Ask): Promise<ProbePoint> {
   const [main, stripe] = pairOf(colour);
   const taken = (job.probePoints ?? []).map((point) => point.name);
-  const name = await ask.text(`Wire ${place + 1}: its name on the sheet`, `P${place + 1}`, (text) =>
+  const name = await ask.text(`Wire ${index + 1}: its name on the sheet`, `P${index + 1}`, (text) =>
     !/^[A-Za-z0-9][A-Za-z0-9-]{0,15}$/.test(text)
       ? 'Type a short name of letters and digits, such as P1.'
       : taken.includes(text)
@@ -117,29 +117,29 @@ async function describeWire(place: number, colour: string, job: Job, ask: Ask): 
     ...(gauge === null ? {} : { gauge }),
     sleeve: special.includes('yellow sleeve') ? 'yellow' : special.includes('orange sleeve') ? 'orange' : 'none',
     twisted: special.includes('one of a twisted pair'),
-    ...(side === 'not known' ? {} : { isolatorSide: side as 'battery' }),
+    ...(side === 'not known' ? {} : { isolatorSide: side }),
     readings: [],
   };
 }
 
 /** One wire: what it looks like, what it reads, what that proves, and the installer's verdict. */
-function wireQuestion(place: number): Question {
+function wireQuestion(index: number): Question {
   return {
-    id: `wire-${place + 1}`,
-    applies: (job) => isWired(job) && (job.probePoints ?? []).length >= place,
+    id: `wire-${index + 1}`,
+    applies: (job) => isWired(job) && (job.probePoints ?? []).length >= index,
     ask: async (job, ask, around) => {
-      if (place === 0) for (const hint of around.hints(job)) around.tell(`  earlier: ${hint}`);
-      const colour = await ask.text(`Wire ${place + 1}: colour / stripe (empty when no more)`, '');
+      if (index === 0) for (const hint of around.hints(job)) around.tell(`  earlier: ${hint}`);
+      const colour = await ask.text(`Wire ${index + 1}: colour / stripe (empty when no more)`, '');
       if (colour === '') return { ...job, probePoints: job.probePoints ?? [] };
-      const point = await describeWire(place, colour, job, ask);
+      const point = await describeWire(index, colour, job, ask);
       const readings = await readWire(job, point, ask, around);
       const withReadings = withPoint(job, { ...point, readings });
       const concluded = around.evidenceOf(withReadings).wires.at(-1)?.conclusion;
-      const verdict = (await ask.choose(
+      const verdict = await ask.choose(
         `Your verdict on ${point.name}`,
         wireRoles,
         concluded?.kind === 'concluded' ? concluded.role : 'unknown',
-      )) as (typeof wireRoles)[number];
+      );
       return withPoint(job, { ...point, readings, verdict });
     },
   };
@@ -216,7 +216,7 @@ const readingsAfter: Question = {
 export const wireQuestions: readonly Question[] = [
   wired,
   supply,
-  ...Array.from({ length: 16 }, (_, place) => wireQuestion(place)),
+  ...Array.from({ length: 16 }, (_, index) => wireQuestion(index)),
 ];
 
 /** Prove: the joined wires again, under load. */

@@ -6,13 +6,30 @@ import type { Payer } from '../records/payer.ts';
 import type { RateCard } from '../records/rate-card.ts';
 
 /** One entry of a list to choose from: what is stored, and how it is shown where that differs. */
-export type Choice = string | { readonly value: string; readonly name: string };
+export type Choice<T extends string = string> = T | { readonly value: T; readonly name: string };
+
+/**
+ * How a choice is shown.
+ * @param choice one of a list
+ */
+export const nameOf = (choice: Choice): string => (typeof choice === 'string' ? choice : choice.name);
+
+/**
+ * What is stored when a choice is taken.
+ * @param choice one of a list
+ */
+export const storedOf = <T extends string>(choice: Choice<T>): T =>
+  typeof choice === 'string' ? choice : choice.value;
 
 /** How a question reaches a person; the real ones use inquirer or plain lines, tests answer by themselves. */
 export type Ask = {
   /** one line of text; `check` returns what is wrong with it, or null */
   readonly text: (message: string, usual: string, check?: (text: string) => string | null) => Promise<string>;
-  readonly choose: (message: string, choices: readonly Choice[], usual: string) => Promise<string>;
+  readonly choose: <const T extends string>(
+    message: string,
+    choices: readonly Choice<T>[],
+    usual: NoInfer<T>,
+  ) => Promise<T>;
   readonly confirm: (message: string, usual: boolean) => Promise<boolean>;
   /** yes or no that must be typed, for facts nobody may pass over with Enter */
   readonly decide: (message: string) => Promise<boolean>;

@@ -63,7 +63,7 @@ function placed(tokens: readonly string[], positions: readonly KeyPosition[]): s
   if (positions.length === 0) return 'Say the key position with each reading, such as "on 12.4".';
   if (tokens.length > positions.length)
     return `There are ${tokens.length} readings for ${positions.length} key positions (${positions.join(', ')}).`;
-  return tokens.flatMap((token, place) => (/^[-–—]$/.test(token) ? [] : [`${positions[place]} ${token}`]));
+  return tokens.flatMap((token, index) => (/^[-–—]$/.test(token) ? [] : [`${positions[index]} ${token}`]));
 }
 
 function readOne(part: string): TypedReading | string {

@@ -1,4 +1,4 @@
-import type { Ask } from './question.ts';
+import { type Ask, type Choice, storedOf } from './question.ts';
 
 /**
  * An `Ask` that first gives the answers already known of a question, then asks; each new answer is handed on at once, so that
@@ -20,14 +20,14 @@ export function replaying(
     write: (value: T) => string,
     reach: (offer: T | null) => Promise<T>,
   ): Promise<T> => {
-    const place = answers.length;
-    const before = known[place];
+    const index = answers.length;
+    const before = known[index];
     const replayed = before === undefined ? null : read(before);
     if (replayed !== null && before !== undefined) {
       answers.push(before);
       return replayed;
     }
-    const again = offered[place];
+    const again = offered[index];
     const value = await reach(again === undefined ? null : read(again));
     answers.push(write(value));
     await keep([...answers]);
@@ -43,14 +43,12 @@ export function replaying(
         same,
         (offer) => ask.text(message, offer ?? usual, check),
       ),
-    choose: (message, choices, usual) => {
-      const values = choices.map((each) => (typeof each === 'string' ? each : each.value));
-      return next(
-        (text) => (values.includes(text) ? text : null),
-        same,
-        (offer) => ask.choose(message, choices, offer ?? usual),
-      );
-    },
+    choose: <T extends string>(message: string, choices: readonly Choice<T>[], usual: T) =>
+      next<T>(
+        (text) => choices.map(storedOf).find((value) => value === text) ?? null,
+        (value) => value,
+        (offer) => ask.choose<T>(message, choices, offer ?? usual),
+      ),
     confirm: (message, usual) => next(truth, yesNo, (offer) => ask.confirm(message, offer ?? usual)),
     decide: (message) => next(truth, yesNo, () => ask.decide(message)),
     tick: (message, items, usual) =>

@@ -20,10 +20,10 @@ export function writeReadings(job: Job): readonly string[] {
       ...columns.map((key) => cell(point.readings, key)),
     ]),
   ];
-  const widths = rows[0]?.map((_, place) => Math.max(...rows.map((row) => row[place]?.length ?? 0))) ?? [];
+  const widths = rows[0]?.map((_, index) => Math.max(...rows.map((row) => row[index]?.length ?? 0))) ?? [];
   return rows.map((row) =>
     row
-      .map((text, place) => (place === 0 ? text.padEnd(widths[place] ?? 0) : text.padStart(widths[place] ?? 0)))
+      .map((text, index) => (index === 0 ? text.padEnd(widths[index] ?? 0) : text.padStart(widths[index] ?? 0)))
       .join('  '),
   );
 }

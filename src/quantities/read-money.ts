@@ -10,7 +10,7 @@ export function readMoney(text: string, currency: string): number | null {
   const digits = currencyDigits(currency);
   const match = /^(\d{1,12})(?:([.,])(\d+))?$/.exec(text.trim());
   if (match === null) return null;
-  const [, whole = '0', sign, decimals = ''] = match;
-  if (decimals.length > digits || (sign === ',' && decimals.length === 3)) return null;
+  const [, whole = '0', mark, decimals = ''] = match;
+  if (decimals.length > digits || (mark === ',' && decimals.length === 3)) return null;
   return Number(`${whole}${decimals.padEnd(digits, '0')}`);
 }

@@ -11,14 +11,14 @@ export function shareOut(total: number, weights: readonly bigint[]): readonly nu
   const floors = counted.map((weight) => (magnitude * weight) / sum);
   let rest = Number(magnitude - floors.reduce((all, share) => all + share, 0n));
   const order = counted
-    .map((weight, place) => ({ place, remainder: (magnitude * weight) % sum }))
+    .map((weight, index) => ({ index, remainder: (magnitude * weight) % sum }))
     .sort((one, other) =>
-      one.remainder === other.remainder ? one.place - other.place : one.remainder > other.remainder ? -1 : 1,
+      one.remainder === other.remainder ? one.index - other.index : one.remainder > other.remainder ? -1 : 1,
     );
   const shares = floors.map(Number);
-  for (const { place } of order) {
+  for (const { index } of order) {
     if (rest === 0) break;
-    shares[place] = (shares[place] ?? 0) + 1;
+    shares[index] = (shares[index] ?? 0) + 1;
     rest -= 1;
   }
   return shares.map((share) => (total < 0 && share !== 0 ? -share : share));

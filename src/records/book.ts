@@ -72,10 +72,10 @@ const numbering = z
   })
   .superRefine((given, context) => {
     const all = [given, ...given.vans].flatMap((each) => [each.invoice, each.creditNote]);
-    for (const [index, one] of all.entries())
-      for (const [place, other] of all.entries()) {
-        const sameOwner = Math.trunc(index / 2) === Math.trunc(place / 2);
-        if (index === place || (sameOwner && JSON.stringify(one) === JSON.stringify(other))) continue;
+    for (const [first, one] of all.entries())
+      for (const [second, other] of all.entries()) {
+        const sameOwner = Math.trunc(first / 2) === Math.trunc(second / 2);
+        if (first === second || (sameOwner && JSON.stringify(one) === JSON.stringify(other))) continue;
         if (other.prefix.startsWith(one.prefix) && /^[\d-]*$/.test(other.prefix.slice(one.prefix.length)))
           context.addIssue({
             code: 'custom',

@@ -6,7 +6,7 @@ import { supplyReading } from './reading.ts';
 import { address, date, decimal, line, localTime, minutes, paragraph, price, slug } from './shape.ts';
 import { condition, panel, vehicle } from './vehicle.ts';
 
-/** A job's name: its day and four signs without look-alikes, such as "2026-11-24-KX4D". */
+/** A job's name: its day and four characters without look-alikes, such as "2026-11-24-KX4D". */
 export const jobId = z
   .string()
   .regex(

@@ -35,6 +35,6 @@ export function readRecord<Schema extends z.ZodType>(schema: Schema, value: unkn
       ? `A field is wrong: ${only?.field} ${only?.what}.`
       : `${issues.length} fields are wrong: ${issues.map(({ field, what }) => `${field} ${what}`).join('; ')}.`,
     issues.length === 1 ? `${file}, ${only?.field}` : file,
-    'Mend the field in the file, or run the interview again; `keyout schema` prints what each field may hold.',
+    'Correct the field in the file, or run the interview again; `keyout schema` prints what each field may hold.',
   );
 }

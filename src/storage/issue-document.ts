@@ -34,8 +34,8 @@ export async function issueDocument(
   const numbers = path.join(changing.open.folder, numbersFolder);
   try {
     mkdirSync(numbers, { recursive: true });
-    for (let place = nextPlace(changing.open, series, year); ; place += 1) {
-      const number = seriesNumber(series, year, place);
+    for (let index = nextPlace(changing.open, series, year); ; index += 1) {
+      const number = seriesNumber(series, year, index);
       const numbered: IssuedInvoice = { ...draft, number, payment: { ...draft.payment, reference: number } };
       refuseUnsound(changing.open, numbered);
       const aside = path.join(changing.open.folder, unfinishedFolder(number));
@@ -97,7 +97,7 @@ function nextPlace(open: OpenBook, series: NumberSeries, year: string): number {
     .filter((name) => name.startsWith(stem) && name.endsWith('.json'))
     .map((name) => placeOfNumber(open.book, name.slice(0, -5), year));
   const places = [...entered, ...linked].filter((each) => each.stem === stem).map((each) => each.place);
-  return places.reduce((highest, place) => Math.max(highest, place), series.start - 1) + 1;
+  return places.reduce((highest, index) => Math.max(highest, index), series.start - 1) + 1;
 }
 
 /**

@@ -13,7 +13,7 @@ export function jobFile(open: OpenBook, id: string): string {
     throw new Problem(
       `"${id}" is not a job's name.`,
       'JOB',
-      'A job is named by its day and four signs, such as 2026-11-24-KX4D.',
+      'A job is named by its day and four characters, such as 2026-11-24-KX4D.',
       2,
     );
   }
@@ -113,12 +113,12 @@ export function sameDeviceJobs(open: OpenBook, record: Job): readonly Job[] {
   );
 }
 
-const signs = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
+const characters = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
 
 /** A job name of a day that is not taken. */
 export function newJobId(open: OpenBook, day: string, random: () => number): string {
   for (;;) {
-    const id = `${day}-${Array.from({ length: 4 }, () => signs[Math.floor(random() * signs.length)]).join('')}`;
+    const id = `${day}-${Array.from({ length: 4 }, () => characters[Math.floor(random() * characters.length)]).join('')}`;
     if (!jobExists(open, id)) return id;
   }
 }

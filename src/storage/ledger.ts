@@ -76,13 +76,13 @@ export function inspectLedger(open: OpenBook): {
   const entries = [...start.entries];
   const broken: Damage[] = [...unreadable];
   let previous = start.previous;
-  let place = start.entries.length;
+  let index = start.entries.length;
   for (const line of linesOf(text.slice(start.text.length))) {
-    place += 1;
-    const where = `${ledgerFile(open)}, line ${place}`;
+    index += 1;
+    const where = `${ledgerFile(open)}, line ${index}`;
     try {
       const entry = readRecord(ledgerEntry, parsed(line, where), where);
-      if (entry.previous !== previous || entry.sequence !== place)
+      if (entry.previous !== previous || entry.sequence !== index)
         broken.push({
           where,
           what: 'The chain is broken here: this line or the one before it was altered, added or removed.',

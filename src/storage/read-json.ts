@@ -24,7 +24,7 @@ export function readJson(file: string): unknown {
     throw new Problem(
       'The file is not valid JSON.',
       where,
-      'Mend the sign before that place: often a comma too many or a quote too few.',
+      'Look at the character before that place: often a comma too many or a quote too few.',
     );
   }
 }

@@ -43,10 +43,10 @@ function gaps(open: OpenBook, stem: string, places: ReadonlyMap<number, readonly
   const width = [...places.values()][0]?.[0]?.slice(stem.length).length ?? 1;
   const missing: string[] = [];
   let expected = first;
-  for (const place of given) {
-    for (; expected < place && missing.length <= namedMax; expected += 1)
+  for (const index of given) {
+    for (; expected < index && missing.length <= namedMax; expected += 1)
       missing.push(`${stem}${String(expected).padStart(width, '0')}`);
-    expected = place + 1;
+    expected = index + 1;
   }
   if (missing.length === 0) return [];
   const named = missing.slice(0, namedMax).join(', ');

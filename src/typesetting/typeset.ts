@@ -1,5 +1,5 @@
 import { Problem } from '../problem.ts';
-import { checkSigns } from './fonts/check-signs.ts';
+import { checkCharacters } from './fonts/check-characters.ts';
 import { type FontBytes, faces } from './fonts/faces.ts';
 import { type Fonts, fontMetrics } from './fonts/font-metrics.ts';
 import { parseFont } from './fonts/parse-font.ts';
@@ -44,14 +44,14 @@ const pagesMax = 200;
 /**
  * A template and a view made into a PDF: fill, parse, lay out, draw.
  * @param job template, view, fonts, pictures, attached files and what the document says of itself
- * @throws Problem for a mistake in the template, a sign no font has, a picture that cannot be shown or more than 200 pages
+ * @throws Problem for a mistake in the template, a character no font has, a picture that cannot be shown or more than 200 pages
  */
 export async function typeset(job: Typesetting): Promise<Typeset> {
   const { templateName, images = {}, attachments = [], metadataSchemas = [] } = job;
   const fonts = Object.fromEntries(faces.map((face) => [face, parseFont(job.fonts[face])])) as Fonts;
   const metrics = fontMetrics(fonts);
   const tree = parseMarkup(fillTemplate(job.template, templateName, job.partials, job.view), templateName);
-  checkSigns(tree, metrics, templateName);
+  checkCharacters(tree, metrics, templateName);
   const { pages, elements } = layOut(tree, metrics, images, templateName);
   if (pages.length > pagesMax)
     throw new Problem(`The document has more than ${pagesMax} pages.`, templateName, 'Shorten the notes.');

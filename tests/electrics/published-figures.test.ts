@@ -22,9 +22,9 @@ describe('VIN', () => {
     fc.assert(
       fc.property(fc.array(sign, { minLength: 17, maxLength: 17 }), (signs) => {
         const vin = signs.join('');
-        const mended = `${vin.slice(0, 8)}${vinCheckDigit(vin)}${vin.slice(9)}`;
-        right += validate(mended) ? 1 : 0;
-        expect(validate(mended)).toBe(true);
+        const corrected = `${vin.slice(0, 8)}${vinCheckDigit(vin)}${vin.slice(9)}`;
+        right += validate(corrected) ? 1 : 0;
+        expect(validate(corrected)).toBe(true);
         expect(validate(vin)).toBe(vinCheckDigit(vin) === vin[8]);
       }),
       { numRuns: 2000 },

@@ -125,9 +125,9 @@ describe('the files of a month', () => {
     expect(sum(register, 'net')).toBe(minor(month.documents, (each) => each.totals.netMinorUnits));
     expect(sum(register, 'tax')).toBe(minor(month.documents, (each) => each.totals.taxMinorUnits));
     expect(sum(register, 'gross')).toBe(minor(month.documents, (each) => each.totals.grossMinorUnits));
-    expect(controls.find((row) => row.file === 'register.csv' && row.what === 'rows below the head')?.count).toBe(
-      String(month.documents.length),
-    );
+    expect(
+      controls.find((row) => row.file === 'register.csv' && row.what === 'rows below the column headings')?.count,
+    ).toBe(String(month.documents.length));
   });
 
   test('the lines recompute by quantity, price and discount', () => {

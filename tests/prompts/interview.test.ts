@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { interview, questions } from '../../src/prompts/interview.ts';
 import { mayTell, toldAfter } from '../../src/prompts/may-tell.ts';
-import { type Ask, GoBack } from '../../src/prompts/question.ts';
+import { type Ask, GoBack, storedOf } from '../../src/prompts/question.ts';
 import { type Job, job as jobRecord } from '../../src/records/job.ts';
 import type { Payer } from '../../src/records/payer.ts';
 import { rules } from '../../src/rules/index.ts';
@@ -30,9 +30,9 @@ function answering(answers: Readonly<Record<string, string>>, asked: string[] = 
       asked.push(message);
       return find(message) ?? usual;
     },
-    choose: async (message, _choices, usual) => {
+    choose: async (message, choices, usual) => {
       asked.push(message);
-      return find(message) ?? usual;
+      return choices.map(storedOf).find((value) => value === find(message)) ?? usual;
     },
     confirm: async (_message, usual) => usual,
     decide: async () => false,

@@ -260,7 +260,7 @@ export function controlTotalsTable(input: ExportInput, tables: readonly Table[])
   });
   const counts = tables.map((table) => ({
     file: `${table.name}.csv`,
-    what: 'rows below the head',
+    what: 'rows below the column headings',
     count: table.rows.length,
     currency: null,
     amount: null,

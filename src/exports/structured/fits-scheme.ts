@@ -1,15 +1,15 @@
 const weighed = (digits: string, weights: readonly number[]) =>
-  weights.reduce((sum, weight, place) => sum + weight * Number(digits[place] ?? 0), 0);
+  weights.reduce((sum, weight, index) => sum + weight * Number(digits[index] ?? 0), 0);
 
 function isLocationNumber(text: string): boolean {
   const body = [...text.slice(0, -1)].toReversed();
-  const sum = body.reduce((all, digit, place) => all + Number(digit) * (place % 2 === 0 ? 3 : 1), 0);
+  const sum = body.reduce((all, digit, index) => all + Number(digit) * (index % 2 === 0 ? 3 : 1), 0);
   return text.length > 1 && (10 - (sum % 10)) % 10 === Number(text.at(-1));
 }
 
 function luhnSum(text: string): number {
-  return [...text].reduce((sum, digit, place) => {
-    const value = place % 2 === 0 ? Number(digit) * 2 : Number(digit);
+  return [...text].reduce((sum, digit, index) => {
+    const value = index % 2 === 0 ? Number(digit) * 2 : Number(digit);
     return sum + (value > 9 ? value - 9 : value);
   }, 0);
 }

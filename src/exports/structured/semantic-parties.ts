@@ -30,7 +30,7 @@ const prefixed: ReadonlySet<string> = new Set(
   'AT BE BG CH CY CZ DE DK EE ES FI FR GB GR HR HU IE IT LI LT LU LV MT NL NO PL PT RO SE SI SK XI'.split(' '),
 );
 
-/** Whether a tax identifier without country must be mended; elsewhere it is a registration of its own kind (BT-32). */
+/** Whether a tax identifier without country must be corrected; elsewhere it is a registration of its own kind (BT-32). */
 function lacksCountry(party: InvoiceParty, invoice: IssuedInvoice): boolean {
   const { taxIdentifier, address } = party;
   const valueAdded = invoice.regime === 'VAT' || invoice.regime === 'GST';

@@ -37,7 +37,7 @@ function cellText(cell: Cell, kind: ColumnKind, decimalComma: boolean): string {
 export function csvText(table: Table, profile: CsvProfile): string {
   const head = table.columns.map((column) => column.name);
   const rows = table.rows.map((row) =>
-    row.map((cell, place) => cellText(cell, table.columns[place]?.kind ?? 'text', profile.decimalComma)),
+    row.map((cell, index) => cellText(cell, table.columns[index]?.kind ?? 'text', profile.decimalComma)),
   );
   return stringify([head, ...rows], {
     delimiter: profile.decimalComma ? ';' : ',',

@@ -101,7 +101,7 @@ export const vinIsPlausible = defineRule({
       ],
     },
     {
-      name: 'sixteen signs',
+      name: 'sixteen characters',
       change: withVin('1G4AH59H45G11834'),
       finds: [
         {

@@ -6,7 +6,7 @@ export type Fonts = Readonly<Record<Face, ParsedFont>>;
 export type Metrics = {
   /** points */
   readonly width: (text: string, face: Face, size: number) => number;
-  readonly has: (sign: string, face: Face) => boolean;
+  readonly has: (character: string, face: Face) => boolean;
 };
 
 /**
@@ -16,6 +16,6 @@ export type Metrics = {
 export function fontMetrics(fonts: Fonts): Metrics {
   return {
     width: (text, face, size) => (fonts[face].width(text) / fonts[face].unitsPerEm) * size,
-    has: (sign, face) => fonts[face].hasGlyphForCodePoint(sign.codePointAt(0) ?? 0),
+    has: (character, face) => fonts[face].hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
   };
 }

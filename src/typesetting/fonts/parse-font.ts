@@ -86,12 +86,12 @@ function wordsOf(text: string): readonly string[] {
 
 // without accents that stand apart, a font only draws neighbours nearer or further: each pair is asked for once
 function shapeByPairs(font: FontkitFont, text: string, kerning: Map<string, number>): readonly ShapedGlyph[] {
-  const signs = [...text];
-  return signs.map((sign, place) => {
-    const { id, advanceWidth } = font.glyphForCodePoint(sign.codePointAt(0) ?? 0);
-    const next = signs[place + 1];
-    const nearer = next === undefined ? 0 : kerningOf(font, sign + next, advanceWidth, kerning);
-    return { glyph: id, step: advanceWidth + nearer, own: advanceWidth, shift: 0, text: sign };
+  const characters = [...text];
+  return characters.map((character, index) => {
+    const { id, advanceWidth } = font.glyphForCodePoint(character.codePointAt(0) ?? 0);
+    const next = characters[index + 1];
+    const nearer = next === undefined ? 0 : kerningOf(font, character + next, advanceWidth, kerning);
+    return { glyph: id, step: advanceWidth + nearer, own: advanceWidth, shift: 0, text: character };
   });
 }
 
@@ -106,14 +106,20 @@ function kerningOf(font: FontkitFont, pair: string, advance: number, kerning: Ma
 }
 
 function shapeWithAccents(font: FontkitFont, text: string): readonly ShapedGlyph[] {
-  const signs = [...text];
+  const characters = [...text];
   const run = font.layout(text, features);
-  // where a font joins or parts signs, each sign is drawn by itself
-  if (run.glyphs.length !== signs.length) return shapeByPairs(font, text, new Map());
-  return signs.map((sign, place) => {
-    const glyph = run.glyphs[place];
-    const position = run.positions[place];
+  // where a font joins or parts characters, each character is drawn by itself
+  if (run.glyphs.length !== characters.length) return shapeByPairs(font, text, new Map());
+  return characters.map((character, index) => {
+    const glyph = run.glyphs[index];
+    const position = run.positions[index];
     const own = glyph?.advanceWidth ?? 0;
-    return { glyph: glyph?.id ?? 0, step: position?.xAdvance ?? own, own, shift: position?.xOffset ?? 0, text: sign };
+    return {
+      glyph: glyph?.id ?? 0,
+      step: position?.xAdvance ?? own,
+      own,
+      shift: position?.xOffset ?? 0,
+      text: character,
+    };
   });
 }

@@ -40,8 +40,8 @@ function textOf(nodes: readonly TreeNode[]): string {
   return cleanText(nodes.map((node) => ('text' in node ? node.text : textOf(node.children))).join('')).trim();
 }
 
-function tailOf(text: string, sign: string): string {
-  const at = text.lastIndexOf(sign);
+function tailOf(text: string, decimalMark: string): string {
+  const at = text.lastIndexOf(decimalMark);
   if (at >= 0 && /\d/.test(text[at + 1] ?? '')) return text.slice(at);
   return /^[^\d]*[\d.,\s]*\d(.*)$/s.exec(text)?.[1] ?? '';
 }

@@ -15,17 +15,17 @@ export function imageSize(bytes: Uint8Array): ImageSize | null {
   if (bytes.length >= 33 && view.getUint32(0) === 0x89504e47 && view.getUint32(12) === 0x49484452)
     return { format: 'png', width: view.getUint32(16), height: view.getUint32(20), components: 3 };
   if (bytes.length < 4 || view.getUint16(0) !== 0xffd8) return null;
-  let place = 2;
-  while (place + 9 < bytes.length) {
-    if (bytes[place] !== 0xff) return null;
-    const marker = bytes[place + 1] ?? 0;
+  let index = 2;
+  while (index + 9 < bytes.length) {
+    if (bytes[index] !== 0xff) return null;
+    const marker = bytes[index + 1] ?? 0;
     // fill bytes, and markers that carry no segment
-    if (marker === 0xff) place += 1;
-    else if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8)) place += 2;
+    if (marker === 0xff) index += 1;
+    else if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8)) index += 2;
     else if (marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker)) {
-      const [height, width] = [view.getUint16(place + 5), view.getUint16(place + 7)];
-      return width === 0 || height === 0 ? null : { format: 'jpeg', width, height, components: bytes[place + 9] ?? 0 };
-    } else place += 2 + view.getUint16(place + 2);
+      const [height, width] = [view.getUint16(index + 5), view.getUint16(index + 7)];
+      return width === 0 || height === 0 ? null : { format: 'jpeg', width, height, components: bytes[index + 9] ?? 0 };
+    } else index += 2 + view.getUint16(index + 2);
   }
   return null;
 }

@@ -33,8 +33,8 @@ export function layOutFacts(node: TagNode, width: number, setting: Setting): rea
   ]);
   const rows: Block[] = [];
   for (let first = 0; first < cells.length; first += count) {
-    const strips = cells.slice(first, first + count).map((lines, place) => ({
-      x: place * (own + gap),
+    const strips = cells.slice(first, first + count).map((lines, index) => ({
+      x: index * (own + gap),
       blocks: lines.map((line) => block(line)),
     }));
     const before = first === 0 ? spaceBefore(node) : baseline / 4;

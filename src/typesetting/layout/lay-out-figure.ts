@@ -103,9 +103,9 @@ function label(child: TagNode, frame: Frame, setting: Setting): Mark | null {
 
 function cut(text: string, fits: (text: string) => boolean): string {
   if (fits(text)) return text;
-  const signs = [...text];
-  while (signs.length > 1 && !fits(`${signs.join('').trimEnd()}…`)) signs.pop();
-  return `${signs.join('').trimEnd()}…`;
+  const characters = [...text];
+  while (characters.length > 1 && !fits(`${characters.join('').trimEnd()}…`)) characters.pop();
+  return `${characters.join('').trimEnd()}…`;
 }
 
 function checkInside(mark: Mark, node: TagNode, frame: Frame, setting: Setting): void {

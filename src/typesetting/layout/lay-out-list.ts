@@ -7,21 +7,21 @@ import type { Setting } from './setting.ts';
 import { spaceBefore, styleOf } from './style-of.ts';
 
 /**
- * The lines of a list, each item with its sign or number before it.
+ * The lines of a list, each item with its bullet or number before it.
  * @param list the list
  * @param width points
  * @param setting widths of text, structure
  */
 export function layOutList(list: TagNode, width: number, setting: Setting): readonly Block[] {
   const items = tagsIn(list.children);
-  const sign = (place: number) =>
-    list.attributes.kind === 'number' ? `${place + 1}.` : list.attributes.kind === 'dash' ? '–' : '•';
+  const bullet = (index: number) =>
+    list.attributes.kind === 'number' ? `${index + 1}.` : list.attributes.kind === 'dash' ? '–' : '•';
   const style = styleOf(list, 'layout');
-  const widest = setting.metrics.width(sign(items.length - 1), style.face, style.size);
+  const widest = setting.metrics.width(bullet(items.length - 1), style.face, style.size);
   const indent = Math.max(4 * millimetre, widest + 1.5 * millimetre);
-  return items.flatMap((item, place) => {
+  return items.flatMap((item, at) => {
     const label = layOutText(
-      [{ text: sign(place) }],
+      [{ text: bullet(at) }],
       indent,
       { ...style, element: setting.placeOf(item, 'label') },
       setting,
@@ -36,7 +36,7 @@ export function layOutList(list: TagNode, width: number, setting: Setting): read
       block({
         height: line.height,
         marks: [...(index === 0 ? (label[0]?.marks ?? []) : []), ...line.marks.map((mark) => moved(mark, indent, 0))],
-        spaceBefore: index === 0 && place === 0 ? spaceBefore(list) : 0,
+        spaceBefore: at === 0 && index === 0 ? spaceBefore(list) : 0,
         // two lines at least stay together at the head and at the foot of a page
         hold: index < lines.length - 1 && (index === 0 || index === lines.length - 2) ? 'firmly' : 'no',
       }),

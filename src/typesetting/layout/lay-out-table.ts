@@ -54,10 +54,10 @@ export function layOutTable(node: TagNode, width: number, setting: Setting): rea
     const parts = set(row, room > setting.room / 2 ? room : setting.room);
     const holdsFoot = index === body.length - 1 && foot.length > 0;
     const holdsNext = holdsFoot || row.attributes['keep-with-next'] === 'yes';
-    return parts.map((part, place) => ({
-      ...(ruled && place === parts.length - 1 ? line(part, 0.4) : part),
+    return parts.map((part, index) => ({
+      ...(ruled && index === parts.length - 1 ? line(part, 0.4) : part),
       header: again,
-      hold: holdsNext && place === parts.length - 1 ? ('firmly' as const) : ('no' as const),
+      hold: holdsNext && index === parts.length - 1 ? ('firmly' as const) : ('no' as const),
     }));
   });
   const all = header === null ? rows : [{ ...header, hold: 'firmly' as const }, ...rows];

@@ -81,14 +81,14 @@ function runsOf(
   });
 }
 
-// the plain face has every sign that a document may hold: it lends those that another face lacks
+// the plain face has every character that a document may hold: it lends those that another face lacks
 function inKnownSigns(text: string, face: Face, size: number, metrics: Metrics): readonly Run[] {
   const runs: { text: string; face: Face; size: number }[] = [];
-  for (const sign of text) {
-    const own = metrics.has(sign, face) ? face : 'sans';
+  for (const character of text) {
+    const own = metrics.has(character, face) ? face : 'sans';
     const last = runs.at(-1);
-    if (last?.face === own) last.text += sign;
-    else runs.push({ text: sign, face: own, size });
+    if (last?.face === own) last.text += character;
+    else runs.push({ text: character, face: own, size });
   }
   return runs;
 }
@@ -123,13 +123,13 @@ function unitsOf(runs: readonly Run[], metrics: Metrics): readonly (readonly Pie
   let from = 0;
   let runIndex = 0;
   let runFrom = 0;
-  for (let place = breaker.nextBreak(); place !== null; place = breaker.nextBreak()) {
+  for (let opportunity = breaker.nextBreak(); opportunity !== null; opportunity = breaker.nextBreak()) {
     const unit: Piece[] = [];
-    while (from < place.position) {
+    while (from < opportunity.position) {
       const run = runs[runIndex];
       if (run === undefined) break;
       const runEnd = runFrom + (run.text ?? '').length;
-      const to = Math.min(runEnd, place.position);
+      const to = Math.min(runEnd, opportunity.position);
       if (to > from) unit.push(piece(text.slice(from, to), run.face, run.size, metrics));
       from = to;
       if (to === runEnd) {
@@ -180,11 +180,11 @@ function divided(unit: readonly Piece[], width: number, metrics: Metrics): reado
   if (usedWidth(unit, metrics) <= width + 0.01) return [unit];
   // a letter keeps the accents that follow it
   for (const each of unit)
-    for (const sign of each.text.match(/.\p{M}*/gsu) ?? []) {
-      const longer = appended(part, [piece(sign, each.face, each.size, metrics)], metrics);
+    for (const character of each.text.match(/.\p{M}*/gsu) ?? []) {
+      const longer = appended(part, [piece(character, each.face, each.size, metrics)], metrics);
       if (part.length > 0 && usedWidth(longer, metrics) > width + 0.01) {
         parts.push(part);
-        part = [piece(sign, each.face, each.size, metrics)];
+        part = [piece(character, each.face, each.size, metrics)];
       } else part = longer;
     }
   return [...parts, part];

@@ -1,8 +1,8 @@
-// Unicode's control and format signs: marks of direction, joiners, soft hyphens, variation selectors and control signs: nothing of them can be seen on paper
+// Unicode's control and format characters: marks of direction, joiners, soft hyphens, variation selectors and control characters: nothing of them can be seen on paper
 const unseen = /[\p{Cc}\p{Cf}\p{Variation_Selector}\p{Noncharacter_Code_Point}]/gu;
 
 /**
- * Text as it is set: composed (NFC), without signs that paper cannot show, letters that share a glyph written one way, white space folded.
+ * Text as it is set: composed (NFC), without characters that paper cannot show, letters that share a glyph written one way, white space folded.
  * @param text any text
  */
 export function cleanText(text: string): string {

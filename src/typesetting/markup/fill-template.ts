@@ -35,7 +35,7 @@ export function fillTemplate(
     throw new Problem(
       `The template cannot be filled: ${message}.`,
       `${templateName}${line === null ? '' : `, line ${line[1] ?? line[2]}`}`,
-      'Mend that place, or delete the copy to use the original template.',
+      'Correct that place, or delete the copy to use the original template.',
     );
   }
 }

@@ -15,7 +15,7 @@ export function fillText(template: string, templateName: string, view: object): 
     throw new Problem(
       `The template cannot be filled: ${error instanceof Error ? error.message.split('\n')[0] : String(error)}.`,
       templateName,
-      'Mend that place, or delete the copy to use the original template.',
+      'Correct that place, or delete the copy to use the original template.',
     );
   }
 }

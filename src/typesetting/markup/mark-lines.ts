@@ -2,7 +2,7 @@
 export const lineAttribute = 'template-line';
 
 /**
- * Writes its own line into every tag of a template, so that a mistake is told where the author can mend it, however
+ * Writes its own line into every tag of a template, so that a mistake is told where the author can correct it, however
  * often lists and conditions repeat or drop lines.
  * @param program the parsed template; its text is changed
  */

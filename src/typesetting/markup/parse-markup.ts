@@ -70,8 +70,8 @@ export function parseMarkup(markup: string, name: string): TagNode {
 function lineCounter(markup: string): (place: number) => number {
   let counted = 0;
   let line = 1;
-  return (place) => {
-    for (; counted < place; counted += 1) if (markup.charCodeAt(counted) === 10) line += 1;
+  return (index) => {
+    for (; counted < index; counted += 1) if (markup.charCodeAt(counted) === 10) line += 1;
     return line;
   };
 }

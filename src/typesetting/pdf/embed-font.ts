@@ -29,8 +29,8 @@ export function fontInUse(font: ParsedFont): FontInUse {
       operand += `${codes === '' ? '' : `<${codes}>`}${digits(back * perThousand)} `;
       codes = '';
     };
-    for (const { glyph, step, own, shift, text: sign } of font.shape(text)) {
-      const known = used.get(glyph) ?? { id: subset.includeGlyph(glyph), own: own * perThousand, text: sign };
+    for (const { glyph, step, own, shift, text: character } of font.shape(text)) {
+      const known = used.get(glyph) ?? { id: subset.includeGlyph(glyph), own: own * perThousand, text: character };
       used.set(glyph, known);
       move(-shift);
       codes += known.id.toString(16).padStart(4, '0');

@@ -22,20 +22,20 @@ export function srgbProfile(): Uint8Array {
   const total = tags.reduce((sum, [, data]) => sum + data.length, start);
   const bytes = new Uint8Array(total);
   const view = new DataView(bytes.buffer);
-  const sign = (place: number, text: string) => {
+  const signature = (place: number, text: string) => {
     for (let index = 0; index < text.length; index += 1) bytes[place + index] = text.charCodeAt(index);
   };
   view.setUint32(0, total);
   view.setUint32(8, 0x04200000);
-  sign(12, 'mntrRGB XYZ ');
+  signature(12, 'mntrRGB XYZ ');
   for (const [index, part] of [2026, 1, 1, 0, 0, 0].entries()) view.setUint16(24 + 2 * index, part);
-  sign(36, 'acsp');
+  signature(36, 'acsp');
   // the profile connection space is lit by D50
   for (const [index, part] of primaries.wtpt.entries()) view.setInt32(68 + 4 * index, Math.round(part * 65536));
   view.setUint32(128, tags.length);
   let offset = start;
   for (const [index, [name, data]] of tags.entries()) {
-    sign(132 + 12 * index, name);
+    signature(132 + 12 * index, name);
     view.setUint32(136 + 12 * index, offset);
     view.setUint32(140 + 12 * index, data.length);
     bytes.set(data, offset);
@@ -58,7 +58,7 @@ function fixed(type: string, numbers: readonly number[], kind = 0): Uint8Array {
 function words(text: string): Uint8Array {
   const bytes = new Uint8Array(Math.ceil((28 + 2 * text.length) / 4) * 4);
   const view = new DataView(bytes.buffer);
-  for (const [index, sign] of [...'mluc'].entries()) bytes[index] = sign.charCodeAt(0);
+  for (const [index, letter] of [...'mluc'].entries()) bytes[index] = letter.charCodeAt(0);
   view.setUint32(8, 1);
   view.setUint32(12, 12);
   view.setUint16(16, 0x656e);

@@ -15,7 +15,7 @@ type Metadata = {
 };
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const escaped = (text: string) => text.replace(/[&<>"]/g, (sign) => escapes[sign] ?? sign);
+const escaped = (text: string) => text.replace(/[&<>"]/g, (character) => escapes[character] ?? character);
 
 /**
  * The XMP packet of a document that claims PDF/A-3 (level A) and PDF/UA-1.

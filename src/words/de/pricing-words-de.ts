@@ -21,7 +21,7 @@ export const pricingWordsDe: PricingWords = {
   },
   flatRate: (where) => `Pauschale${where === '' ? '' : ` (${where})`}`,
   included: (time) => `${time} enthalten`,
-  fromVehicle: (place) => `Preis ab dem ${place}. Fahrzeug des Tages`,
+  fromVehicle: (index) => `Preis ab dem ${index}. Fahrzeug des Tages`,
   labour: 'Arbeitszeit',
   labourBeyond: 'Arbeitszeit über die Pauschale hinaus',
   worked: (time) => `${time} gearbeitet`,

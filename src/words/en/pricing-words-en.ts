@@ -21,7 +21,7 @@ export const pricingWordsEn: PricingWords = {
   },
   flatRate: (where) => `flat rate${where === '' ? '' : ` for ${where}`}`,
   included: (time) => `${time} included`,
-  fromVehicle: (place) => `price from vehicle ${place} of the day on`,
+  fromVehicle: (index) => `price from vehicle ${index} of the day on`,
   labour: 'Labour',
   labourBeyond: 'Labour beyond the flat rate',
   worked: (time) => `${time} worked`,

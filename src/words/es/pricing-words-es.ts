@@ -21,7 +21,7 @@ export const pricingWordsEs: PricingWords = {
   },
   flatRate: (where) => `precio fijo${where === '' ? '' : ` para ${where}`}`,
   included: (time) => `${time} incluidos`,
-  fromVehicle: (place) => `precio desde el vehículo ${place} del día`,
+  fromVehicle: (index) => `precio desde el vehículo ${index} del día`,
   labour: 'Mano de obra',
   labourBeyond: 'Mano de obra fuera del precio fijo',
   worked: (time) => `${time} de trabajo`,

@@ -8,19 +8,20 @@ const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdcf\ufdf0-\ufdff\ufe70-\ufefc]|[\u{
 const printedAttributes = ['name', 'label'] as const;
 
 /**
- * Stops a document that holds a sign no font can show, before anything is laid out: never a box in its place.
+ * Stops a document that holds a character no font can show, before anything is laid out: never a box in its place.
  * @param document the tree
  * @param metrics the fonts
  * @param template the template's name, for the message
- * @throws Problem naming the sign, its text and the template’s line
+ * @throws Problem naming the character, its text and the template’s line
  */
-export function checkSigns(document: TagNode, metrics: Metrics, template: string): void {
+export function checkCharacters(document: TagNode, metrics: Metrics, template: string): void {
   const seen = new Set<string>();
   const check = (text: string, node: TagNode) => {
-    for (const sign of cleanText(text)) {
-      if (seen.has(sign)) continue;
-      if (rightToLeft.test(sign) || !metrics.has(sign, 'sans')) throw unshown(sign, text, node, template);
-      seen.add(sign);
+    for (const character of cleanText(text)) {
+      if (seen.has(character)) continue;
+      if (rightToLeft.test(character) || !metrics.has(character, 'sans'))
+        throw unshown(character, text, node, template);
+      seen.add(character);
     }
   };
   const visit = (node: TagNode): void => {
@@ -31,12 +32,12 @@ export function checkSigns(document: TagNode, metrics: Metrics, template: string
   visit(document);
 }
 
-function unshown(sign: string, text: string, node: TagNode, template: string): Problem {
-  const code = `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+function unshown(character: string, text: string, node: TagNode, template: string): Problem {
+  const code = `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
   return new Problem(
-    rightToLeft.test(sign)
-      ? `The sign "${sign}" (${code}) is written from right to left, which these documents cannot show.`
-      : `The sign "${sign}" (${code}) is in none of the document's fonts.`,
+    rightToLeft.test(character)
+      ? `The character "${character}" (${code}) is written from right to left, which these documents cannot show.`
+      : `The character "${character}" (${code}) is in none of the document's fonts.`,
     `${template}, line ${node.line}, <${node.tag}>: "${text.trim().slice(0, 80)}"`,
     'Write it in Latin, Greek or Cyrillic letters.',
   );
