@@ -14,8 +14,9 @@ type Namespace = {
 };
 type Timed = { index: number; milliseconds: number };
 
-const slowestMilliseconds = 700;
-const propertyMilliseconds = 120;
+const quickMilliseconds = 60;
+const slowestMilliseconds = 1_500;
+const propertyMilliseconds = 300;
 const patienceMilliseconds = 20_000;
 const world = globalThis as unknown as { __stryker__: Namespace; collection: Collection };
 
@@ -56,8 +57,13 @@ function killedElsewhere(folder: string): Set<string> {
   return killed;
 }
 
-/** Runs the tests of one file against every change that they reach, and writes which changes they notice. */
-export async function judgeFile(file: string, folder: string): Promise<void> {
+/**
+ * Runs the tests of one file against every change that they reach and nothing has noticed yet, and writes which they notice.
+ * @param file the test file
+ * @param folder where the results of all files stand
+ * @param pass first the quick tests, then the slow ones for what is left
+ */
+export async function judgeFile(file: string, folder: string, pass: 'quick' | 'slow'): Promise<void> {
   world.__stryker__ = { mutantCoverage: { static: {}, perTest: {} } };
   const name = world.__stryker__;
   fc.configureGlobal({ interruptAfterTimeLimit: propertyMilliseconds });
@@ -69,15 +75,17 @@ export async function judgeFile(file: string, folder: string): Promise<void> {
     const start = performance.now();
     const sound = await passes(collection, index);
     const milliseconds = performance.now() - start;
-    if (sound && milliseconds <= slowestMilliseconds) timed.push({ index, milliseconds });
-    else skipped.push(`${sound ? 'slow' : 'FAILS'}: ${title}`);
+    const isQuick = milliseconds <= quickMilliseconds;
+    if (sound && milliseconds <= slowestMilliseconds) {
+      if (isQuick === (pass === 'quick')) timed.push({ index, milliseconds });
+    } else skipped.push(`${sound ? 'slow' : 'FAILS'}: ${title}`);
   }
   delete name.currentTestId;
   timed.sort((a, b) => a.milliseconds - b.milliseconds);
   const { static: atLoad, perTest } = structuredClone(name.mutantCoverage);
   const covered = new Set([...Object.keys(atLoad), ...timed.flatMap(({ index }) => Object.keys(perTest[index] ?? {}))]);
   const killed: string[] = [];
-  const results = path.join(folder, `${path.basename(file)}.json`);
+  const results = path.join(folder, `${path.basename(file)}.${pass}.json`);
   const save = () => {
     writeFileSync(`${results}.part`, JSON.stringify({ covered: [...covered], killed, skipped }));
     renameSync(`${results}.part`, results);

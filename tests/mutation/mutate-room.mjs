@@ -53,18 +53,19 @@ for (const file of filesBelow(`tests/${room}`, '.test.ts').filter((name) => !lef
   writeFileSync(
     path.join(copy, 'mutants', `${path.basename(file, '.test.ts')}.mutants.ts`),
     `import { judgeFile } from '../tests/mutation/judge-file.ts';
-test('judges', () => judgeFile(${JSON.stringify(path.join(copy, file))}, ${JSON.stringify(results)}));\n`,
+test('judges', () => judgeFile(${JSON.stringify(path.join(copy, file))}, ${JSON.stringify(results)}, process.env.KEYOUT_PASS));\n`,
   );
 }
 const vitest = path.join(root, 'node_modules/vitest/vitest.mjs');
-const run = spawnSync(
-  process.execPath,
-  [vitest, 'run', '--root', copy, '--config', 'tests/mutation/vitest.config.ts'],
-  {
+for (const pass of ['quick', 'slow']) {
+  const words = [vitest, 'run', '--root', copy, '--config', 'tests/mutation/vitest.config.ts'];
+  const run = spawnSync(process.execPath, words, {
     cwd: copy,
-    stdio: 'inherit',
-  },
-);
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, KEYOUT_PASS: pass },
+  });
+  if (run.status !== 0) throw new Error(`The ${pass} pass over ${room} did not end well.`);
+}
 
 const covered = new Set();
 const killed = new Set();
@@ -90,4 +91,4 @@ console.log(
   `${room}: ${judged.length} changes, ${missed.length} not noticed: ${share.toFixed(1)} %, the bar is ${most} %`,
 );
 console.log(`They stand in ${path.relative(root, report)}.`);
-process.exit(run.status === 0 && share < most ? 0 : 1);
+process.exit(share < most ? 0 : 1);
