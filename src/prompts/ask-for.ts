@@ -7,5 +7,7 @@ import type { Ask } from './question.ts';
  * @param plain true for one plain line a question (screen readers, terminals without a movable cursor)
  */
 export function askFor(plain: boolean): Ask {
-  return plain ? askInLines({ input: process.stdin, output: process.stderr }) : askInTerminal;
+  return plain
+    ? askInLines({ input: process.stdin, output: process.stderr })
+    : askInTerminal({ input: process.stdin, output: process.stdout });
 }

@@ -1,4 +1,3 @@
-import { screen } from '@inquirer/testing/vitest';
 import { describe, expect, test } from 'vitest';
 import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { askInTerminal } from '../../src/prompts/ask-in-terminal.ts';
@@ -6,6 +5,7 @@ import { interview } from '../../src/prompts/interview.ts';
 import { GoBack } from '../../src/prompts/question.ts';
 import { type Job, job as jobRecord } from '../../src/records/job.ts';
 import { soundFacts, soundJob, soundPayer } from '../../src/rules/sound-job.ts';
+import { fakeTerminal } from './fake-terminal.ts';
 
 const facts = soundFacts(soundJob);
 const around = {
@@ -21,20 +21,24 @@ const around = {
   tell: () => {},
 };
 
-async function answer(text: string): Promise<void> {
-  if (text !== '') screen.type(text);
-  screen.keypress('enter');
-  await screen.next();
+function sitting() {
+  const fake = fakeTerminal();
+  const answer = async (text: string) => {
+    if (text !== '') await fake.type(text);
+    await fake.keypress('enter');
+  };
+  return { ...fake, ask: askInTerminal(fake.terminal), answer };
 }
 
 describe('the prompts as they appear', () => {
   test('a wasted visit is recorded from the first prompt to the signature', async () => {
+    const { ask, answer, shows, type, keypress } = sitting();
     const saved: Job[] = [];
     const begun = jobRecord.parse({ schema: 'keyout-job-1', id: '2026-11-24-TEST', day: '2026-11-24' });
-    const done = interview(begun, askInTerminal, around, (job) => void saved.push(job));
-    expect(screen.getScreen()).toContain('Who pays?');
+    const done = interview(begun, ask, around, (job) => void saved.push(job));
+    expect(await shows('Who pays?')).toBe('Who pays?');
     await answer('');
-    expect(screen.getScreen()).toContain('What is done?');
+    expect(await shows('What is done?')).toBe('What is done?');
     await answer('wasted');
     for (const [prompt, text] of [
       ['Whose vehicle is it?', 'Quarry Nine'],
@@ -61,12 +65,12 @@ describe('the prompts as they appear', () => {
       ['Notes for the sheet', ''],
       ['The customer', 'not'],
     ] as const) {
-      expect(screen.getScreen()).toContain(prompt);
+      expect(await shows(prompt)).toBe(prompt);
       await answer(text);
     }
-    expect(screen.getScreen()).toContain('Why did nobody sign?');
-    screen.type('nobody there');
-    screen.keypress('enter');
+    expect(await shows('Why did nobody sign?')).toBe('Why did nobody sign?');
+    await type('nobody there');
+    await keypress('enter');
     const job = await done;
     expect(job).toMatchObject({
       identity: { visit: 'wasted visit', wastedBecause: 'gate locked', place: 'North gate' },
@@ -83,41 +87,45 @@ describe('the prompts as they appear', () => {
   });
 
   test('a wrong answer is refused at once with a sentence, and the prompt stays', async () => {
-    const asked = askInTerminal.text('Year', '', (text) => (/^\d{4}$/.test(text) ? null : 'Type a year such as 2024.'));
+    const { ask, answer, shows, type, keypress } = sitting();
+    const asked = ask.text('Year', '', (text) => (/^\d{4}$/.test(text) ? null : 'Type a year such as 2024.'));
     await answer('20x4');
-    expect(screen.getScreen()).toContain('Type a year such as 2024.');
-    for (let place = 0; place < 4; place += 1) screen.keypress('backspace');
-    screen.type('2024');
-    screen.keypress('enter');
+    expect(await shows('Type a year such as 2024.')).toBe('Type a year such as 2024.');
+    for (let place = 0; place < 4; place += 1) await keypress('backspace');
+    await type('2024');
+    await keypress('enter');
     await expect(asked).resolves.toBe('2024');
   });
 
   test('a fact nobody may pass over wants y or n, not Enter', async () => {
-    const asked = askInTerminal.decide('In the way of an air bag?');
+    const { ask, answer, shows, type, keypress } = sitting();
+    const asked = ask.decide('In the way of an air bag?');
     await answer('');
-    expect(screen.getScreen()).toContain('Type y or n.');
-    screen.type('n');
-    screen.keypress('enter');
+    expect(await shows('Type y or n.')).toBe('Type y or n.');
+    await type('n');
+    await keypress('enter');
     await expect(asked).resolves.toBe(false);
   });
 
   test('"<" asks for the prompt before, "-" takes the usual answer away', async () => {
-    const back = askInTerminal.text('Model', 'Haul 150');
-    screen.type('<');
-    screen.keypress('enter');
-    await expect(back).rejects.toThrow(GoBack);
-    const away = askInTerminal.text('Model', 'Haul 150');
-    screen.type('-');
-    screen.keypress('enter');
+    const { ask, type, keypress } = sitting();
+    const back = expect(ask.text('Model', 'Haul 150')).rejects.toThrow(GoBack);
+    await type('<');
+    await keypress('enter');
+    await back;
+    const away = ask.text('Model', 'Haul 150');
+    await type('-');
+    await keypress('enter');
     await expect(away).resolves.toBe('');
   });
 
   test('a list to mark gives those marked', async () => {
-    const marked = askInTerminal.tick('Mark what is so', ['tied', 'covered', 'wet'], []);
-    screen.keypress('space');
-    screen.keypress('down');
-    screen.keypress('space');
-    screen.keypress('enter');
+    const { ask, keypress } = sitting();
+    const marked = ask.tick('Mark what is so', ['tied', 'covered', 'wet'], []);
+    await keypress('space');
+    await keypress('down');
+    await keypress('space');
+    await keypress('enter');
     await expect(marked).resolves.toEqual(['tied', 'covered']);
   });
 });
