@@ -1,4 +1,6 @@
-import type { Job } from '../records/job.ts';
+import { ZodError } from 'zod';
+import { type Job, job as jobRecord } from '../records/job.ts';
+import { faultsOf } from '../records/read-record.ts';
 import { closingQuestions } from './ask-closing.ts';
 import { conditionQuestion } from './ask-condition.ts';
 import { deviceQuestion, deviceWorks } from './ask-device.ts';
@@ -72,15 +74,34 @@ export async function interview(
         await save(job);
       };
       const before = job;
-      const next = await question.ask(before, replaying(ask, answers, offered, keep), around);
-      sitting.push({ question, before, answers });
-      job = { ...next, interview: { answered: [...answered, question.id] } };
-      offered = [];
+      const next = await reply(question, before, replaying(ask, answers, offered, keep), around);
+      if (typeof next === 'string') {
+        // what the record cannot hold is never kept: the same prompts come again, each with the answer that was given
+        around.tell(`  ${next} Answer once more; what you gave is offered.`);
+        job = { ...before, interview: { answered } };
+        offered = answers;
+      } else {
+        sitting.push({ question, before, answers });
+        job = { ...next, interview: { answered: [...answered, question.id] } };
+        offered = [];
+      }
     } catch (error) {
       if (!(error instanceof GoBack)) throw error;
       [job, offered] = backFrom(job, question, answers, sitting);
     }
     await save(job);
+  }
+}
+
+// the job with the question's answers in it, or what is wrong with them
+async function reply(question: Question, before: Job, ask: Ask, around: Around): Promise<Job | string> {
+  try {
+    const next = await question.ask(before, ask, around);
+    const faults = faultsOf(jobRecord, { ...next, interview: undefined });
+    return faults.length === 0 ? next : faults.map(({ field, what }) => `${field} ${what}.`).join(' ');
+  } catch (error) {
+    if (!(error instanceof ZodError)) throw error;
+    return error.issues.map(({ path, message }) => `${path.join('.')} ${message}.`).join(' ');
   }
 }
 

@@ -16,6 +16,23 @@ function sentence(issue: z.core.$ZodIssue): string {
 }
 
 /**
+ * What is wrong with a value for a record, each fault with its field in front; empty when nothing is.
+ * @param schema one of the schemas in this room
+ * @param value the value
+ */
+export function faultsOf(
+  schema: z.ZodType,
+  value: unknown,
+): readonly { readonly field: string; readonly what: string }[] {
+  const result = schema.safeParse(value, { reportInput: true });
+  if (result.success) return [];
+  return result.error.issues.map((issue) => ({
+    field: fieldPath(issue.path) || 'the whole file',
+    what: sentence(issue),
+  }));
+}
+
+/**
  * A record read from a file's value, or a Problem that names every wrong field (list places count from 1).
  * @param schema one of the schemas in this room
  * @param value the parsed JSON
@@ -25,10 +42,7 @@ function sentence(issue: z.core.$ZodIssue): string {
 export function readRecord<Schema extends z.ZodType>(schema: Schema, value: unknown, file: string): z.output<Schema> {
   const result = schema.safeParse(value, { reportInput: true });
   if (result.success) return result.data;
-  const issues = result.error.issues.map((issue) => ({
-    field: fieldPath(issue.path) || 'the whole file',
-    what: sentence(issue),
-  }));
+  const issues = faultsOf(schema, value);
   const [only] = issues;
   throw new Problem(
     issues.length === 1

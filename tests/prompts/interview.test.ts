@@ -24,7 +24,13 @@ const around = {
 const begun = jobRecord.parse({ schema: 'keyout-job-1', id: '2026-11-24-TEST', day: '2026-11-24' });
 
 function answering(answers: Readonly<Record<string, string>>, asked: string[] = []): Ask {
-  const find = (message: string) => Object.entries(answers).find(([start]) => message.startsWith(start))?.[1];
+  const all = {
+    ...answers,
+    'Name of the signer': 'Ada Quill',
+    'On what surface?': 'steel bracket',
+    'Where is it?': 'left kick panel',
+  };
+  const find = (message: string) => Object.entries(all).find(([start]) => message.startsWith(start))?.[1];
   return {
     text: async (message, usual) => {
       asked.push(message);
@@ -73,6 +79,50 @@ describe('the interview', () => {
     expect(asked[0]).toMatch(/^Maker/);
   });
 
+  test.each([
+    ['Volts at the battery at rest, before', '126', '12.6', 'before.restVolts'],
+    ['Year', '1949', '1951', 'vehicle.year'],
+    ['Battery capacity', '0', '70', 'vehicle.batteryAmpereHours'],
+    ['The vehicle’s own current', '99999', '20', 'vehicle.asleepMilliamps'],
+    ['Days it may stand', '9999', '14', 'vehicle.standingDays'],
+    ['Minutes waited', '99999', '15', 'labour.waitingMinutes'],
+    ['Plate', 'x'.repeat(201), 'VLT 4417', 'vehicle.plate'],
+  ])(
+    '"%s: %s" is refused with its field, asked again, and never kills the job',
+    async (message, wrong, right, field) => {
+      const told: string[] = [];
+      const saved: Job[] = [];
+      let given = 0;
+      const slipping: Ask = {
+        ...answering({ 'What is done?': 'removal' }),
+        text: async (asked, usual) => {
+          if (asked.startsWith('Name of the signer')) return 'Ada Quill';
+          if (!asked.startsWith(message)) return usual;
+          given += 1;
+          return given === 1 ? wrong : right;
+        },
+      };
+      const listening = { ...around, tell: (text: string) => void told.push(text) };
+      const done = await interview(begun, slipping, listening, (job) => void saved.push(job));
+      expect(given).toBe(2);
+      expect(told.filter((text) => text.includes(field))).toHaveLength(1);
+      for (const each of [...saved, done]) expect(jobRecord.safeParse(each).success).toBe(true);
+    },
+  );
+
+  test('a job that an older program left with an answer it cannot hold is asked that question again', async () => {
+    const stuck = jobRecord.parse({
+      ...begun,
+      interview: {
+        answered: questions.map((each) => each.id).filter((id) => id !== 'condition-before'),
+        draft: { question: 'condition-before', answers: ['none', 'none', '126', ''] },
+      },
+    });
+    const asked: string[] = [];
+    const done = await interview(stuck, answering({ 'Volts at the battery at rest': '12.6' }, asked), around, () => {});
+    expect(done.before?.restVolts).toBe(12.6);
+  });
+
   test('going back asks the question before again', async () => {
     let times = 0;
     const back: Ask = {
@@ -82,6 +132,7 @@ describe('the interview', () => {
           times += 1;
           if (times === 1) throw new GoBack();
         }
+        if (message.startsWith('Name of the signer')) return 'Ada Quill';
         return message.startsWith('Maker') ? `Maker ${times}` : usual;
       },
     };
