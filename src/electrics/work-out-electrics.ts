@@ -1,12 +1,12 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { Book } from '../records/book.ts';
 import type { DeviceLead } from '../records/connection.ts';
+import { cranks } from '../records/cranks.ts';
 import type { DeviceProfile } from '../records/device-profile.ts';
 import type { Job } from '../records/job.ts';
 import { nominalVolts } from '../records/nominal-volts.ts';
 import { assessFuse } from './assess-fuse.ts';
 import { batteryPercent } from './battery-state.ts';
-import { cranks } from './cranks.ts';
 import type { Electrics } from './electrics.ts';
 import { continuousDropMillivoltsMax, dropMillivolts } from './lead-drop.ts';
 import { leadMilliohmsPerMetre } from './lead-resistance.ts';

@@ -1,7 +1,8 @@
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
-import { isOnly, type Levelled, levelled } from './levels-at.ts';
+import { isTap } from './is-tap.ts';
+import { contradicts, isOnly, type Levelled, levelGroups, levelled } from './levels-at.ts';
 import { isGhost } from './load-comparison.ts';
 import { roleSignatures, signatureOf } from './role-signatures.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -20,6 +21,8 @@ export type Elimination = {
 
 /** Eliminates the roles that the readings of a wire rule out. */
 export function concludeRole(point: ProbePoint, around: Surroundings): Elimination {
+  if (around.nothingFollows)
+    return { tests: [], remaining: roleSignatures.map((signature) => signature.role), proven: null, missing: 0 };
   const readings = levelled(point, around);
   const tests = testRoles(point, readings, around);
   const of = (role: WireRole) => tests.filter((test) => test.role === role);
@@ -28,8 +31,12 @@ export function concludeRole(point: ProbePoint, around: Surroundings): Eliminati
     .filter((role) => of(role).every((test) => test.result !== 'fails'));
   const missing = possible.reduce((sum, role) => sum + missingTests(role, of(role), around), 0);
   const only = possible.length === 1 ? possible[0] : undefined;
-  if (only !== undefined && missing === 0) return { tests, remaining: possible, proven: only, missing };
-  const nothing = possible.length === 0 || isDead(readings) || isGhost(readings);
+  // readings that cannot all be right prove nothing, also where another position would
+  const contradicted = levelGroups(readings).some(contradicts);
+  if (only !== undefined && missing === 0 && !contradicted)
+    return { tests, remaining: possible, proven: only, missing };
+  const isTapped = levelGroups(readings).some((group) => isTap(group, around));
+  const nothing = possible.length === 0 || isDead(readings) || isGhost(readings) || isTapped;
   const remaining: readonly WireRole[] = nothing ? [...possible, 'unknown'] : possible;
   return { tests, remaining, proven: null, missing };
 }

@@ -3,3 +3,6 @@ export const overVoltageMillivolts: Readonly<Record<12 | 24, number>> = { 12: 15
 
 /** Largest drop of a ground under load, millivolts (common practice, no source). */
 export const groundDropMillivoltsMax = 100;
+
+/** More than a 24 V system ever shows, charging and over-voltage included: a 48 V line, millivolts (common practice, no source). */
+export const fortyEightVoltsMillivolts = 36_000;

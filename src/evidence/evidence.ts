@@ -59,7 +59,7 @@ export type ComparedConstant = {
 /** What a trap is about, with its figures. */
 export type TrapFacts =
   | { readonly kind: 'delayed power'; readonly reading: Reading }
-  | { readonly kind: 'retained power'; readonly reading: Reading }
+  | { readonly kind: 'retained power'; readonly reading: Reading; readonly neededSeconds: number }
   | { readonly kind: 'reads low'; readonly reading: Reading; readonly supplyMillivolts: number | null }
   | { readonly kind: 'drops in crank' }
   | { readonly kind: 'signal only'; readonly unloaded: Reading; readonly loaded: Reading }
@@ -74,7 +74,7 @@ export type TrapFacts =
   | { readonly kind: 'over-voltage'; readonly key: KeyPosition; readonly millivolts: number }
   | { readonly kind: 'system differs'; readonly found: 12 | 24; readonly recorded: 12 | 24 }
   | { readonly kind: 'unsteady'; readonly key: KeyPosition }
-  | { readonly kind: 'readings disagree'; readonly key: KeyPosition; readonly readings: readonly Reading[] }
+  | { readonly kind: 'readings disagree'; readonly key: KeyPosition; readonly volts: readonly number[] }
   | { readonly kind: 'through a load'; readonly how: 'read it on' | 'read its drop'; readonly key: KeyPosition }
   | {
       readonly kind: 'wrong reference';
@@ -82,6 +82,14 @@ export type TrapFacts =
       readonly reading: Reading;
     }
   | { readonly kind: 'supply not measured' }
+  | {
+      readonly kind: 'no battery';
+      readonly how: 'reads nothing' | 'too high at rest' | 'leads swapped';
+      readonly key: KeyPosition;
+      readonly millivolts: number;
+    }
+  | { readonly kind: 'leak'; readonly reading: Reading }
+  | { readonly kind: 'forty-eight volts'; readonly reading: Reading }
   | {
       readonly kind: 'contradicts another wire';
       readonly how: 'falls';

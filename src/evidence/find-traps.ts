@@ -1,9 +1,11 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
-import { overVoltageMillivolts } from './electrical-limits.ts';
+import { fortyEightVoltsMillivolts, overVoltageMillivolts } from './electrical-limits.ts';
 import type { Conclusion, Trap } from './evidence.ts';
 import { feedsAreLive, isGroundDrop, reversedLevels } from './ground-test.ts';
-import { isOnly, type Levelled, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
+import { isLeak } from './is-leak.ts';
+import { isTapVolts } from './is-tap.ts';
+import { contradicts, isOnly, type Levelled, levelGroups, levelled, mayBeCutOff } from './levels-at.ts';
 import { fallsUnderLoad, isGhost } from './load-comparison.ts';
 import { referenceTraps } from './reference-traps.ts';
 import type { Found, Seen } from './seen-wire.ts';
@@ -12,23 +14,39 @@ import { keptPower } from './test-roles.ts';
 
 /** What a fitter must mind in the readings of one wire, each thing once. */
 export function trapsOfWire(point: ProbePoint, conclusion: Conclusion, around: Surroundings): readonly Trap[] {
+  if (around.nothingFollows) return [];
   const readings = levelled(point, around);
   const seen: Seen = { point, readings, groups: levelGroups(readings), conclusion, around };
-  const found = [keptAlive, low, dropsInCrank, underLoad, odd, half, referenceTraps, isolator, tooHigh, wandering];
+  const found = [
+    fortyEight,
+    leaking,
+    keptAlive,
+    low,
+    dropsInCrank,
+    underLoad,
+    odd,
+    half,
+    referenceTraps,
+    isolator,
+    tooHigh,
+    wandering,
+  ];
   return [...found, disagreeing, throughLoad]
     .flatMap((look) => look(seen))
     .map((facts) => ({ ...facts, point: point.name }));
 }
 
-function keptAlive({ readings }: Seen): Found {
-  const longest = keptPower(readings).toSorted(
+function keptAlive({ readings, around }: Seen): Found {
+  const longest = keptPower(readings, around).toSorted(
     (one, other) => (other.secondsWaited ?? 0) - (one.secondsWaited ?? 0),
   )[0];
   if (longest !== undefined) return [{ kind: 'delayed power', reading: longest }];
   // a later reading that counts has answered the question
   const early = readings.filter((each) => each.void === 'retained power' && !answered(each, readings));
   const last = early.toSorted((one, other) => (other.reading.secondsWaited ?? 0) - (one.reading.secondsWaited ?? 0))[0];
-  return last === undefined ? [] : [{ kind: 'retained power', reading: last.reading }];
+  return last === undefined
+    ? []
+    : [{ kind: 'retained power', reading: last.reading, neededSeconds: around.retainedPowerSeconds }];
 }
 
 const answered = (early: Levelled, readings: readonly Levelled[]) =>
@@ -38,6 +56,19 @@ const answered = (early: Levelled, readings: readonly Levelled[]) =>
       each.reading.key === early.reading.key &&
       (each.reading.secondsWaited ?? 0) >= (early.reading.secondsWaited ?? 0),
   );
+
+function fortyEight({ readings }: Seen): Found {
+  const reading = readings.find(
+    (each) => Math.abs(millivoltsFromVolts(each.reading.volts)) > fortyEightVoltsMillivolts,
+  )?.reading;
+  return reading === undefined ? [] : [{ kind: 'forty-eight volts', reading }];
+}
+
+function leaking({ groups, around }: Seen): Found {
+  const loaded = (key: string) => groups.some((group) => group.key === key && group.loaded);
+  const reading = groups.find((group) => isLeak(group, groups, around) && !loaded(group.key))?.counted[0]?.reading;
+  return reading !== undefined ? [{ kind: 'leak', reading }] : [];
+}
 
 function low({ readings, around }: Seen): Found {
   const behind = readings.filter((each) => {
@@ -75,20 +106,21 @@ function underLoad({ point, around }: Seen): Found {
 
 function odd(seen: Seen): Found {
   const { point, groups } = seen;
-  const group = groups.find((each) => !isKeyOut(each.key) && !each.loaded && isOnly(each.levels, 'between'));
+  const group = groups
+    .filter((each) => !isLeak(each, groups, seen.around))
+    .find((each) => !isKeyOut(each.key) && !each.loaded && isOnly(each.levels, 'between'));
   const reading = group?.counted[0]?.reading;
   if (isGhost(seen.readings)) {
     if (halfReading(seen) === undefined) return [{ kind: 'ghost volts', reading: reading ?? null }];
-  } else if (reading !== undefined) return [{ kind: 'average of a signal', reading, twisted: point.twisted }];
+  } else if (reading !== undefined && halfReading(seen) === undefined)
+    return [{ kind: 'average of a signal', reading, twisted: point.twisted }];
   return point.twisted ? [{ kind: 'average of a signal', reading: null, twisted: true }] : [];
 }
 
 function halfReading({ readings, around }: Seen) {
   return readings.find((each) => {
-    const supply = around.supply[each.reading.key]?.millivolts;
-    if (around.system !== 24 || supply === undefined || !each.reading.steady || !isOnly(each.levels, 'between'))
-      return false;
-    return Math.abs(millivoltsFromVolts(each.reading.volts) - supply / 2) < 1000;
+    const isPlain = each.reading.steady && each.reading.key !== 'crank' && isOnly(each.levels, 'between');
+    return isPlain && isTapVolts(millivoltsFromVolts(each.reading.volts), around.system);
   })?.reading;
 }
 
@@ -116,7 +148,11 @@ function tooHigh({ readings, around }: Seen): Found {
   const limit = overVoltageMillivolts[around.system];
   if (Object.values(around.supply).some((each) => each.millivolts > limit)) return [];
   const reading = readings.find(
-    (each) => each.void === null && each.reading.key === 'running' && millivoltsFromVolts(each.reading.volts) > limit,
+    (each) =>
+      each.void === null &&
+      each.reading.key === 'running' &&
+      millivoltsFromVolts(each.reading.volts) > limit &&
+      millivoltsFromVolts(each.reading.volts) <= fortyEightVoltsMillivolts,
   )?.reading;
   return reading === undefined
     ? []
@@ -129,12 +165,9 @@ function wandering({ readings }: Seen): Found {
 }
 
 function disagreeing({ groups }: Seen): Found {
-  const group = groups.find((each) => {
-    const definite = new Set(each.counted.filter((one) => one.levels.length === 1).flatMap((one) => one.levels));
-    return definite.size > 1 && !(definite.size === 2 && definite.has('low') && !definite.has('zero'));
-  });
+  const group = groups.find(contradicts);
   if (group === undefined) return [];
-  return [{ kind: 'readings disagree', key: group.key, readings: group.counted.map((each) => each.reading) }];
+  return [{ kind: 'readings disagree', key: group.key, volts: group.counted.map((each) => each.reading.volts) }];
 }
 
 function throughLoad({ point, conclusion, around }: Seen): Found {

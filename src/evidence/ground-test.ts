@@ -8,11 +8,17 @@ import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
 import { type MeasuredLevel, measuredLevels } from './supply-level.ts';
 import { reversed, type Surroundings } from './surroundings.ts';
 
+/** A wire that drops more than this under the device's own current leads nowhere that is ground, 12 V (common practice, no source). */
+const groundLostMillivolts = 500;
+
 /** Whether a wire is ground: the supply with a negative sign against a live wire, or a small drop while current flows. */
 export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
   const proofs = point.readings.filter((reading) => provesGround(reading, point, around));
   const results = proofs.map((reading) => judgeProof(reading, around));
-  const result = results.includes('fails') ? 'fails' : results.includes('passes') ? 'passes' : 'not measured';
+  // what drops while current flows is no ground, whatever it shows without
+  const drops = proofs.some((reading, index) => isGroundDrop(reading) && results[index] === 'not measured');
+  const passes = results.includes('passes') && !drops;
+  const result = results.includes('fails') ? 'fails' : passes ? 'passes' : 'not measured';
   return {
     role: 'ground',
     test: { kind: 'ground against a live wire, or a small drop' },
@@ -20,6 +26,13 @@ export function groundTest(point: ProbePoint, around: Surroundings): RoleTest {
     result,
     because: proofs.filter((_, index) => results[index] === result && result !== 'not measured'),
   };
+}
+
+/** Whether a wire shows the supply against a live wire where switched feeds are live: it is pulled to ground, so it is none of these feeds. */
+export function pulledToGround(point: ProbePoint, around: Surroundings): readonly Reading[] {
+  return point.readings.filter(
+    (reading) => reversed(reading) && provesGround(reading, point, around) && judgeProof(reading, around) === 'passes',
+  );
 }
 
 /** Whether the black lead of a reading was on something known to be live. */
@@ -60,7 +73,8 @@ function judgeProof(reading: Reading, around: Surroundings): RoleTest['result'] 
   if (!reversed(reading)) {
     const millivolts = Math.abs(millivoltsFromVolts(reading.volts));
     const unsure = meterUncertaintyMillivolts(millivolts, around.meterOf(reading));
-    return millivolts + unsure <= groundDropMillivoltsMax ? 'passes' : 'not measured';
+    if (millivolts + unsure <= groundDropMillivoltsMax) return 'passes';
+    return millivolts - unsure > (groundLostMillivolts * around.system) / 12 ? 'fails' : 'not measured';
   }
   const levels = reversedLevels(reading, around);
   // where switched feeds are dead, their consumers pull them to ground and they read like one

@@ -1,4 +1,5 @@
 import type { MeterProfile } from '../records/book.ts';
+import { cranks } from '../records/cranks.ts';
 import type { Job } from '../records/job.ts';
 import { nominalVolts, systemFrom } from '../records/nominal-volts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
@@ -10,9 +11,10 @@ import type { Conclusion, Evidence, WireEvidence } from './evidence.ts';
 import { trapsOfWire } from './find-traps.ts';
 import { levelled } from './levels-at.ts';
 import { shownReadings } from './shown-readings.ts';
+import { supplyFaults } from './supply-faults.ts';
 import { supplyByPosition, supplyFrom, supplyRange } from './supply-level.ts';
 import { trapsOfSupply } from './supply-traps.ts';
-import type { Surroundings } from './surroundings.ts';
+import { retainedPowerSeconds, type Surroundings } from './surroundings.ts';
 import { wantedReading } from './wanted-reading.ts';
 
 /**
@@ -51,7 +53,9 @@ function surroundingsOf(
     supply,
     rangeAt: (key) => ranges.get(key) ?? supplyRange(key, supply, system, meterOf),
     system,
-    cranks: (job.vehicle.drive ?? 'combustion') === 'combustion',
+    cranks: cranks(job.vehicle),
+    nothingFollows: supplyFaults(supply, system).length > 0,
+    retainedPowerSeconds: retainedPowerSeconds(job.vehicle),
     hasIsolator: job.vehicle.batteryIsolator,
     isConstant: (name) => constants.some((point) => point.name === name),
     meterOf,

@@ -3,7 +3,7 @@ import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
 import type { KeyPosition } from '../records/wire-role.ts';
 import { type MeasuredLevel, measuredLevels } from './supply-level.ts';
-import { isKeyOut, retainedPowerSeconds, reversed, type Surroundings } from './surroundings.ts';
+import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 
 /** A reading with the levels it may stand at. */
 export type Levelled = {
@@ -55,7 +55,7 @@ function voidBecause(
   if (again && mayBeCutOff(reading, point, around)) return 'isolator';
   if (isOnly(levels, 'negative')) return 'wrong reference';
   if (!isKeyOut(reading.key)) return null;
-  const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= retainedPowerSeconds;
+  const settled = levels.includes('zero') || (reading.secondsWaited ?? 0) >= around.retainedPowerSeconds;
   return settled || followsLamps(reading, all, around) ? null : 'retained power';
 }
 
@@ -73,10 +73,26 @@ function followsLamps(lit: Reading, all: readonly Reading[], around: Surrounding
   );
 }
 
+/** With the key out power goes away by and by: of readings taken in the same way the longest wait decides; power that comes back is no such thing. */
+export function isSuperseded(each: Levelled, readings: readonly Levelled[]): boolean {
+  const { key, lights, loaded, isolator } = each.reading;
+  if (!isKeyOut(key)) return false;
+  return readings.some(
+    (other) =>
+      other.void === null &&
+      other.reading.key === key &&
+      (other.reading.lights ?? 'off') === (lights ?? 'off') &&
+      other.reading.loaded === loaded &&
+      (other.reading.isolator ?? 'closed') === (isolator ?? 'closed') &&
+      (other.reading.secondsWaited ?? 0) > (each.reading.secondsWaited ?? 0) &&
+      !(isOnly(each.levels, 'zero') && !other.levels.includes('zero')),
+  );
+}
+
 /** The readings that count, grouped by how they were taken. */
 export function levelGroups(readings: readonly Levelled[]): readonly LevelGroup[] {
   const groups = new Map<string, Levelled[]>();
-  for (const each of readings.filter((one) => one.void === null)) {
+  for (const each of readings.filter((one) => one.void === null && !isSuperseded(one, readings))) {
     const { key, lights, loaded } = each.reading;
     const name = `${key} ${lights ?? 'off'} ${loaded}`;
     groups.set(name, [...(groups.get(name) ?? []), each]);
@@ -90,11 +106,22 @@ export function levelGroups(readings: readonly Levelled[]): readonly LevelGroup[
   }));
 }
 
-/** What several readings of the same thing show together: what more than half of them show, else all that any of them allows. */
+/** What several readings of the same thing show together: what each allows and most show surely, else all that any of them allows; one that says otherwise is never outvoted. */
 export function agreedLevels(readings: readonly (readonly MeasuredLevel[])[]): readonly MeasuredLevel[] {
   const all = [...new Set(readings.flat())];
-  const most = all.find((level) => readings.filter((each) => isOnly(each, level)).length * 2 > readings.length);
+  const most = all
+    .filter((level) => readings.every((each) => each.includes(level)))
+    .find((level) => readings.filter((each) => isOnly(each, level)).length * 2 > readings.length);
   return most === undefined ? all : [most];
+}
+
+/** Whether readings taken in the same way cannot all be right: no level is possible for all, beyond a feed that is sometimes a little low. */
+export function contradicts(group: LevelGroup): boolean {
+  const definite = group.counted.map((each) => each.levels);
+  const all = [...new Set(definite.flat())];
+  const possible = (level: MeasuredLevel) => definite.every((each) => each.includes(level));
+  if (all.some(possible)) return false;
+  return !definite.every((each) => each.some((level) => level === 'low' || level === 'supply' || level === 'above'));
 }
 
 /** True where an isolator that may have stood open explains why a wire of its switched side reads nothing with the key out. */

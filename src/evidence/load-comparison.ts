@@ -1,6 +1,7 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
+import type { KeyPosition } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
 import { isOnly, type Levelled, levelsOf } from './levels-at.ts';
 import { meterUncertaintyMillivolts } from './meter-uncertainty.ts';
@@ -8,6 +9,8 @@ import { isKeyOut, reversed, type Surroundings } from './surroundings.ts';
 
 /** A feed loses less than this when a lamp or the device draws on it, on 12 V (common practice, no source). */
 const loadLossMillivolts = 1000;
+
+const feeds: ReadonlySet<KeyPosition> = new Set(['on', 'crank', 'running']);
 
 /** The same wire in the same key position, without and with a load. */
 export type LoadPair = { readonly unloaded: Reading; readonly loaded: Reading };
@@ -58,6 +61,8 @@ export function holdsUnderLoad(point: ProbePoint, around: Surroundings): RoleTes
  */
 export function isGhost(levelledReadings: readonly Levelled[]): boolean {
   const readings = levelledReadings.filter((each) => each.void === null);
+  const isFed = readings.some((each) => feeds.has(each.reading.key) && isOnly(each.levels, 'supply'));
+  if (isFed) return false;
   const odd = readings.filter((each) => !each.reading.loaded && isOnly(each.levels, 'between'));
   const vanishes = readings.some(
     (each) =>

@@ -4,7 +4,7 @@ import type { MeterProfile } from '../records/book.ts';
 const ordinary = { accuracyPercent: 0.5, accuracyDigits: 2, ranges: [{ toVolts: 60, digitVolts: 0.01 }] };
 
 /**
- * How far a reading may be off, in whole millivolts: ± percent of reading + digits, as meters are specified.
+ * How far a reading may be off, in millivolts, exact to the microvolt: ± percent of reading + digits, as meters are specified.
  * The digit is that of the smallest range that holds the reading, so a 24 V system may be read more coarsely than a 12 V one.
  * @param millivolts the reading
  * @param meter the meter's profile, or null for an ordinary one
@@ -14,6 +14,5 @@ export function meterUncertaintyMillivolts(millivolts: number, meter: MeterProfi
   const rising = ranges.toSorted((one, other) => one.toVolts - other.toVolts);
   const range = rising.find((each) => Math.abs(millivolts) <= each.toVolts * 1000) ?? rising.at(-1);
   const digits = accuracyDigits * (range?.digitVolts ?? 0.01) * 1000;
-  // rounded first: 0.1 V in binary must not add a millivolt
-  return Math.ceil(Math.round(((Math.abs(millivolts) * accuracyPercent) / 100 + digits) * 1000) / 1000);
+  return Math.round(((Math.abs(millivolts) * accuracyPercent) / 100 + digits) * 1000) / 1000;
 }

@@ -1,4 +1,5 @@
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
+import { fortyEightVoltsMillivolts } from './electrical-limits.ts';
 import type { TrapFacts } from './evidence.ts';
 import { liveReference, reversedLevels } from './ground-test.ts';
 import { isOnly } from './levels-at.ts';
@@ -17,7 +18,8 @@ export function referenceTraps(seen: Seen): Found {
 function againstGround({ readings }: Seen): WrongReference | null {
   for (const { reading, levels } of readings) {
     if (isOnly(levels, 'negative')) return { kind, how: 'negative', reading };
-    if (isOnly(levels, 'above')) return { kind, how: 'above the supply', reading };
+    const isHigher = Math.abs(millivoltsFromVolts(reading.volts)) > fortyEightVoltsMillivolts;
+    if (isOnly(levels, 'above') && !isHigher) return { kind, how: 'above the supply', reading };
   }
   return null;
 }

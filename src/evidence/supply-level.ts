@@ -91,7 +91,12 @@ export function supplyRange(
   );
   if (key === 'crank') {
     const lowest = Math.max(least / 2, least - crankSpreadMillivolts * scale);
-    return { measured: true, lowest, highest: most + crankSpreadMillivolts * scale, unsure };
+    // a feed that is held up while the engine is started reads what the supply reads at rest
+    const held = Math.max(
+      ...['on', 'accessory', 'off', 'out'].map((each) => supply[each as KeyPosition]?.millivolts ?? 0),
+    );
+    const highest = Math.max(most + crankSpreadMillivolts * scale, held + aboveMillivolts * scale);
+    return { measured: true, lowest, highest, unsure };
   }
   const highest = most + aboveMillivolts * scale;
   // smart charging moves the supply between two readings, and nothing but the supply reads that high

@@ -2,11 +2,12 @@ import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
 import { keyPositions, type WireRole } from '../records/wire-role.ts';
 import type { RoleTest } from './evidence.ts';
-import { groundTest } from './ground-test.ts';
-import { type LevelGroup, type Levelled, levelGroups, mayBeCutOff } from './levels-at.ts';
+import { groundTest, pulledToGround } from './ground-test.ts';
+import { isLeak, isLeakVolts } from './is-leak.ts';
+import { isOnly, type LevelGroup, type Levelled, levelGroups, mayBeCutOff } from './levels-at.ts';
 import { lightingTest } from './lighting-test.ts';
 import { holdsUnderLoad } from './load-comparison.ts';
-import { type Level, type RoleSignature, roleSignatures } from './role-signatures.ts';
+import { type Level, type RoleSignature, roleSignatures, signatureOf } from './role-signatures.ts';
 import { signalTest } from './signal-test.ts';
 import type { MeasuredLevel } from './supply-level.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -16,10 +17,11 @@ export function testRoles(point: ProbePoint, readings: readonly Levelled[], arou
   const groups = levelGroups(readings);
   const own: OwnTests = {
     ground: groundTest(point, around),
-    signal: signalTest(readings, groups),
+    pulled: pulledToGround(point, around),
+    signal: signalTest(readings, groups, around),
     lighting: lightingTest(readings),
     load: holdsUnderLoad(point, around),
-    dead: deadSoon(readings),
+    dead: deadSoon(readings, around),
   };
   return roleSignatures.flatMap((signature) => [
     ...positionTests(point, groups, signature, around),
@@ -28,7 +30,9 @@ export function testRoles(point: ProbePoint, readings: readonly Levelled[], arou
 }
 
 /** The tests that are not about one key position. */
-type OwnTests = Readonly<Record<'ground' | 'signal' | 'lighting' | 'load' | 'dead', RoleTest>>;
+type OwnTests = Readonly<Record<'ground' | 'signal' | 'lighting' | 'load' | 'dead', RoleTest>> & {
+  readonly pulled: readonly Reading[];
+};
 
 function positionTests(
   point: ProbePoint,
@@ -37,7 +41,8 @@ function positionTests(
   around: Surroundings,
 ): readonly RoleTest[] {
   return keyPositions
-    .filter((key) => signature.levels[key] !== 'either' && (around.cranks || key !== 'crank'))
+    .filter((key) => signature.levels[key] !== 'either')
+    .filter((key) => key !== 'crank' || around.cranks || around.supply.crank !== undefined)
     .map((key) => {
       const level = signature.levels[key];
       const results = groups
@@ -47,7 +52,12 @@ function positionTests(
           (group) =>
             signature.role !== 'constant' || group.counted.some((each) => !mayBeCutOff(each.reading, point, around)),
         )
-        .map((group) => ({ group, result: judge(group.levels, level) }));
+        .map((group) => ({
+          group,
+          // a leak against a meter that draws nothing is neither nothing nor a feed: only a load can tell
+          result:
+            level === 'zero' && isLeak(group, groups, around) ? ('not measured' as const) : judge(group.levels, level),
+        }));
       const result = worst(results.map((each) => each.result));
       return {
         role: signature.role,
@@ -89,29 +99,31 @@ function judgeLevel(level: MeasuredLevel, expected: Level): RoleTest['result'] {
 
 function ownTests(
   role: WireRole,
-  { ground, signal, lighting, load, dead }: OwnTests,
+  { ground, pulled, signal, lighting, load, dead }: OwnTests,
   around: Surroundings,
 ): readonly RoleTest[] {
   if (role === 'ground') return [ground];
+  // through a lamp or a coil a dead feed is pulled to ground as well, a live one is not
+  const against = ground.result === 'passes' ? ground.because : signatureOf(role).levels.on === 'supply' ? pulled : [];
   const noGround: RoleTest = {
     role,
     test: { kind: 'no ground' },
     key: null,
-    result: ground.result === 'passes' ? 'fails' : 'not measured',
-    because: ground.result === 'passes' ? ground.because : [],
+    result: against.length > 0 ? 'fails' : 'not measured',
+    because: against,
   };
   if (role === 'signal') return [noGround, signal];
   if (role === 'lighting') return [noGround, lighting];
   const needsStarter: readonly RoleTest[] =
-    role === 'start' && !around.cranks
+    role === 'start' && !around.cranks && around.supply.crank === undefined
       ? [{ role, test: { kind: 'has a starter' }, key: null, result: 'fails', because: [] }]
       : [];
   return [noGround, ...needsStarter, { ...load, role }, ...(role === 'ignition' ? [dead] : [])];
 }
 
 /** Ignition goes dead with the key: a line that stays up a minute or more and falls later is delayed power (DIN 72552 terminal 15 against delayed lines; the minute is common practice, no source). */
-function deadSoon(readings: readonly Levelled[]): RoleTest {
-  const kept = keptPower(readings);
+function deadSoon(readings: readonly Levelled[], around: Surroundings): RoleTest {
+  const kept = keptPower(readings, around);
   return {
     role: 'ignition',
     test: { kind: 'goes dead without delay' },
@@ -122,12 +134,17 @@ function deadSoon(readings: readonly Levelled[]): RoleTest {
 }
 
 /** Readings that show power kept on a minute or more after the end of the drive on a wire that falls to nothing later. */
-export function keptPower(levelledReadings: readonly Levelled[]): readonly Reading[] {
+export function keptPower(levelledReadings: readonly Levelled[], around: Surroundings): readonly Reading[] {
   const readings = levelledReadings.filter((each) => each.reading.key === 'out');
   const dead = readings.filter((each) => each.void === null && each.levels.join() === 'zero');
   const latest = Math.max(-1, ...dead.map((each) => each.reading.secondsWaited ?? 0));
-  return readings
-    .filter((each) => each.void === 'retained power')
-    .map((each) => each.reading)
-    .filter((reading) => (reading.secondsWaited ?? 0) >= 60 && (reading.secondsWaited ?? 0) < latest);
+  return (
+    readings
+      // a charge that fades is no power kept on
+      // live at the time, whether it counted then or not
+      .filter((each) => each.void === 'retained power' || (each.void === null && isOnly(each.levels, 'supply', 'low')))
+      .filter((each) => !isLeakVolts(each.reading, around))
+      .map((each) => each.reading)
+      .filter((reading) => (reading.secondsWaited ?? 0) >= 60 && (reading.secondsWaited ?? 0) < latest)
+  );
 }

@@ -1,10 +1,14 @@
+import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { ProbePoint } from '../records/probe-point.ts';
 import type { Reading } from '../records/reading.ts';
 import type { KeyPosition, WireRole } from '../records/wire-role.ts';
 import { concludeRole, type Elimination } from './conclude-role.ts';
+import { fortyEightVoltsMillivolts } from './electrical-limits.ts';
 import type { WantedReading } from './evidence.ts';
+import { isLeak } from './is-leak.ts';
+import { levelGroups, levelled } from './levels-at.ts';
 import { signatureOf } from './role-signatures.ts';
-import { isKeyOut, retainedPowerSeconds, type Surroundings } from './surroundings.ts';
+import { isKeyOut, type Surroundings } from './surroundings.ts';
 
 type Choice = {
   readonly key: KeyPosition;
@@ -48,6 +52,11 @@ const choices: readonly Choice[] = (
 export function wantedReading(point: ProbePoint, now: Elimination, around: Surroundings): WantedReading | null {
   // the sleeve of a restraint or high-voltage wire says: hands off
   if (point.sleeve !== 'none') return null;
+  // nor is a 48 V line touched again
+  if (point.readings.some((reading) => Math.abs(millivoltsFromVolts(reading.volts)) > fortyEightVoltsMillivolts))
+    return null;
+  const leak = leakToLoad(point, around);
+  if (leak !== null) return { ...leak, point: point.name, remaining: now.remaining };
   const outcomes = choices
     .filter((choice) => isAllowed(choice, now.remaining, around))
     .map((choice) => ({ choice, ...playThrough(choice, point, now.remaining, around) }));
@@ -66,9 +75,27 @@ export function wantedReading(point: ProbePoint, now: Elimination, around: Surro
     loaded: false,
     lights,
     isolatorClosed: around.hasIsolator,
-    secondsWaited: isKeyOut(key) ? retainedPowerSeconds : 0,
+    secondsWaited: isKeyOut(key) ? around.retainedPowerSeconds : 0,
     remaining: now.remaining,
     expectedRemaining: best.remaining,
+  };
+}
+
+// small volts where nothing should be: the same place again, with something that draws
+function leakToLoad(point: ProbePoint, around: Surroundings): Omit<WantedReading, 'point' | 'remaining'> | null {
+  const groups = levelGroups(levelled(point, around));
+  const isLoaded = (key: KeyPosition) => groups.some((group) => group.key === key && group.loaded);
+  const leak = groups.find((group) => isLeak(group, groups, around) && !isLoaded(group.key));
+  if (leak === undefined) return null;
+  const { key } = leak;
+  return {
+    key,
+    reference: 'chassis',
+    loaded: true,
+    lights: leak.lights === 'on',
+    isolatorClosed: around.hasIsolator,
+    secondsWaited: isKeyOut(key) ? around.retainedPowerSeconds : 0,
+    expectedRemaining: 1,
   };
 }
 
@@ -118,7 +145,7 @@ function readingAt(choice: Choice, level: ExpectedLevel, around: Surroundings): 
     key: choice.key,
     volts,
     reference: choice.reference,
-    secondsWaited: isKeyOut(choice.key) ? retainedPowerSeconds : 0,
+    secondsWaited: isKeyOut(choice.key) ? around.retainedPowerSeconds : 0,
     loaded: false,
     steady: true,
     taken: 'before',

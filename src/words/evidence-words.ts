@@ -40,6 +40,8 @@ export type EvidenceWords = {
       readonly point: string;
       readonly where: string;
       readonly lamps: boolean;
+      /** true: with a test lamp or the device drawing on it */
+      readonly loaded: boolean;
       /** null: no wait */
       readonly wait: { readonly minutes: string; readonly from: string; readonly isolatorClosed: boolean } | null;
       readonly count: string;
@@ -90,6 +92,11 @@ export type EvidenceWords = {
       >
     >;
     readonly supplyNotMeasured: string;
+    readonly noBattery: Readonly<
+      Record<Extract<TrapFacts, { kind: 'no battery' }>['how'], (volts: string, where: string) => string>
+    >;
+    readonly leak: (point: string, volts: string, where: string) => string;
+    readonly fortyEightVolts: (point: string, volts: string) => string;
     readonly falls: (trap: { point: string; volts: string; where: string; holding: string }) => string;
     readonly samePin: (trap: {
       point: string;

@@ -1,5 +1,4 @@
 import type { Trap } from '../evidence/evidence.ts';
-import { retainedPowerSeconds } from '../evidence/surroundings.ts';
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
 import type { Speech } from './speech.ts';
@@ -23,7 +22,7 @@ export function sayTrap(trap: Trap, speech: Speech): string {
         volts: volts(trap.reading),
         wait: waited === undefined ? null : wait(waited),
         from: endOfDrive,
-        minutes: wait(retainedPowerSeconds),
+        minutes: wait(trap.neededSeconds),
       });
     }
     case 'reads low':
@@ -59,7 +58,11 @@ export function sayTrap(trap: Trap, speech: Speech): string {
     case 'unsteady':
       return words.unsteady(at, where(trap.key));
     case 'readings disagree':
-      return words.disagree(at, speech.and(trap.readings.map(volts)), where(trap.key));
+      return words.disagree(
+        at,
+        speech.and(trap.volts.map((each) => speech.volts(millivoltsFromVolts(each)))),
+        where(trap.key),
+      );
     case 'through a load':
       return words.throughALoad[trap.how](point, where(trap.key), where('on'));
     case 'wrong reference': {
@@ -69,6 +72,12 @@ export function sayTrap(trap: Trap, speech: Speech): string {
     }
     case 'supply not measured':
       return words.supplyNotMeasured;
+    case 'no battery':
+      return words.noBattery[trap.how](speech.volts(trap.millivolts), where(trap.key));
+    case 'leak':
+      return words.leak(point, volts(trap.reading), where(trap.reading.key));
+    case 'forty-eight volts':
+      return words.fortyEightVolts(point, volts(trap.reading));
     default:
       return sayComparison(trap, speech, volts);
   }

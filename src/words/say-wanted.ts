@@ -6,7 +6,7 @@ import type { Speech } from './speech.ts';
 export function sayWanted(wanted: WantedReading | null, speech: Speech): string {
   const words = speech.evidence.wants;
   if (wanted === null) return words.again;
-  const { point, key, remaining, expectedRemaining, lights, secondsWaited, isolatorClosed } = wanted;
+  const { point, key, remaining, expectedRemaining, lights, secondsWaited, isolatorClosed, loaded } = wanted;
   const [only] = remaining;
   const count =
     remaining.length === 1 && only !== undefined
@@ -15,5 +15,5 @@ export function sayWanted(wanted: WantedReading | null, speech: Speech): string 
   const where = speech.where(key);
   if (wanted.reference === 'battery positive') return words.reversed(point, where, count);
   const wait = isKeyOut(key) ? { minutes: String(secondsWaited / 60), from: speech.endOfDrive, isolatorClosed } : null;
-  return words.read({ point, where, lamps: lights, wait, count });
+  return words.read({ point, where, lamps: lights, loaded, wait, count });
 }

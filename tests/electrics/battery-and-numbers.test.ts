@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { batteryPercent } from '../../src/electrics/battery-state.ts';
-import { cranks } from '../../src/electrics/cranks.ts';
 import { iccidFault } from '../../src/electrics/iccid.ts';
 import { hasLuhnDigit } from '../../src/electrics/luhn.ts';
 import { standingDays, usableAmpereHours } from '../../src/electrics/standing-days.ts';
 import { coveredSupplyCodes, supplyCodes } from '../../src/electrics/supply-codes.ts';
+import { cranks } from '../../src/records/cranks.ts';
 import { terminalNumbers } from '../../src/records/wire-role.ts';
 
 describe('battery at rest', () => {

@@ -37,8 +37,9 @@ describe('how far a reading may be off: ± percent of reading + digits, as meter
     [0, null, 20],
     [24_800, null, 144],
     [12_400, meter(0.5, 2, [[60, 0.01]]), 82],
-    // a fraction of a millivolt counts as a whole one
-    [12_450, null, 83],
+    // exact to the microvolt: 62.25 + 20
+    [12_450, null, 82.25],
+    [11_241, null, 76.205],
     // a 2000-count meter: 20 V in steps of 10 mV, 200 V in steps of 100 mV
     [
       12_400,
@@ -46,7 +47,7 @@ describe('how far a reading may be off: ± percent of reading + digits, as meter
         [20, 0.01],
         [200, 0.1],
       ]),
-      110,
+      109.2,
     ],
     [
       20_000,
@@ -62,7 +63,7 @@ describe('how far a reading may be off: ± percent of reading + digits, as meter
         [20, 0.01],
         [200, 0.1],
       ]),
-      299,
+      298.4,
     ],
     // ranges may stand in any order
     [
@@ -71,7 +72,7 @@ describe('how far a reading may be off: ± percent of reading + digits, as meter
         [200, 0.1],
         [20, 0.01],
       ]),
-      110,
+      109.2,
     ],
     // beyond the last range its digit still counts
     [
@@ -227,13 +228,15 @@ describe('where a reading stands, with a meter that is never wrong', () => {
 describe('where a reading stands when the meter cannot tell: both sides of the limit', () => {
   const range = supplyRange('on', supply(['on', 12.4]), 12, () => null);
   test.each<[number, readonly MeasuredLevel[]]>([
-    // at nothing only the reading itself is unsure: 500 mV ± 23 mV
+    // at nothing only the reading itself is unsure: 500 mV ± 22.4 mV
     [0.47, ['zero']],
     [0.476, ['zero']],
-    [0.477, ['zero', 'between']],
+    [0.477, ['zero']],
+    [0.478, ['zero', 'between']],
     [0.48, ['zero', 'between']],
     [0.52, ['zero', 'between']],
-    [0.523, ['zero', 'between']],
+    [0.522, ['zero', 'between']],
+    [0.523, ['between']],
     [0.524, ['between']],
     [0.53, ['between']],
     [-0.47, ['zero']],
@@ -276,7 +279,11 @@ describe('what several readings of one thing show', () => {
       [['zero'], ['supply']],
       ['zero', 'supply'],
     ],
-    [[['zero'], ['supply'], ['zero']], ['zero']],
+    // one that says otherwise is never outvoted
+    [
+      [['zero'], ['supply'], ['zero']],
+      ['zero', 'supply'],
+    ],
     [
       [['zero'], ['supply'], ['between']],
       ['zero', 'supply', 'between'],

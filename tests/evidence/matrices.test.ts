@@ -2,9 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { jobOfLine, readMatrix, saidOf } from './read-matrix.ts';
 
-const lines = ['twelve-volt-wires.txt', 'other-vehicles.txt', 'several-wires.txt', 'meter-limits.txt'].flatMap(
-  readMatrix,
-);
+const lines = [
+  'twelve-volt-wires.txt',
+  'other-vehicles.txt',
+  'several-wires.txt',
+  'meter-limits.txt',
+  'hard-yards.txt',
+].flatMap(readMatrix);
 
 describe('what a fitter concludes from a line of readings, and is warned of', () => {
   test.each(lines.map((line) => [`${line.file}:${line.number} ${line.text}`, line] as const))('%s', (_, line) => {

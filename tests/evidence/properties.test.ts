@@ -16,7 +16,9 @@ import {
   vehicles,
 } from './true-wire.ts';
 
-const lines = ['twelve-volt-wires.txt', 'other-vehicles.txt', 'several-wires.txt'].flatMap(readMatrix);
+const lines = ['twelve-volt-wires.txt', 'other-vehicles.txt', 'several-wires.txt', 'hard-yards.txt'].flatMap(
+  readMatrix,
+);
 const conclusionOf = (job: Job) => {
   const conclusion = identifyWires(job, []).wires[0]?.conclusion;
   return conclusion?.kind === 'concluded' ? conclusion.role : 'open';
@@ -176,5 +178,45 @@ describe('the advice on what to read next', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+describe('readings that contradict each other', () => {
+  const proven = lines.flatMap((line) => {
+    const job = jobOfLine(line);
+    return identifyWires(job, []).wires.flatMap((wire, index) =>
+      wire.conclusion.kind === 'concluded' && wire.conclusion.role !== 'signal' && wire.conclusion.role !== 'ground'
+        ? [{ line, job, index }]
+        : [],
+    );
+  });
+
+  test('never leave a role proven, in whatever position and whatever order they were taken', () => {
+    expect(proven.length).toBeGreaterThan(60);
+    for (const { line, job, index } of proven) {
+      const point = job.probePoints?.[index];
+      for (const reading of (point?.readings ?? []).filter(
+        (each) =>
+          each.taken === 'before' &&
+          !each.loaded &&
+          !['out', 'off'].includes(each.key) &&
+          each.reference === 'chassis' &&
+          each.volts >= 0,
+      )) {
+        const supply = identifyWires(job, []).supply[reading.key]?.millivolts;
+        if (supply === undefined || point === undefined) continue;
+        const isLive = reading.volts * 1000 > supply / 2;
+        const against = { ...reading, volts: isLive ? 0 : supply / 1000 };
+        for (const readings of [
+          [...point.readings, against],
+          [against, ...point.readings],
+          [...point.readings, reading, reading, against],
+        ]) {
+          const points = (job.probePoints ?? []).map((each) => (each === point ? { ...each, readings } : each));
+          const found = identifyWires({ ...job, probePoints: points }, []).wires[index]?.conclusion.kind;
+          expect(found, `${line.text}, and ${against.key} ${against.volts}`).toBe('open');
+        }
+      }
+    }
   });
 });

@@ -3,7 +3,7 @@ import { identifyWires } from '../../src/evidence/identify-wires.ts';
 import { terminalSpeech } from '../../src/words/terminal-speech.ts';
 import { jobOfLine, readMatrix } from './read-matrix.ts';
 
-test.each(['twelve-volt-wires', 'other-vehicles', 'several-wires'])(
+test.each(['twelve-volt-wires', 'other-vehicles', 'several-wires', 'hard-yards'])(
   'every sentence that the lines of %s draw is the one that was read and accepted',
   async (file) => {
     const said = readMatrix(`${file}.txt`).flatMap((line) => {

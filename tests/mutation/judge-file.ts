@@ -15,8 +15,8 @@ type Namespace = {
 type Timed = { index: number; milliseconds: number };
 
 const quickMilliseconds = 60;
-const slowestMilliseconds = 1_500;
-const propertyMilliseconds = 300;
+const slowestMilliseconds = 400;
+const propertyMilliseconds = 150;
 const patienceMilliseconds = 20_000;
 const world = globalThis as unknown as { __stryker__: Namespace; collection: Collection };
 

@@ -1,5 +1,5 @@
-import { cranks } from '../../electrics/cranks.ts';
 import { millivoltsFromVolts } from '../../quantities/millivolts.ts';
+import { cranks } from '../../records/cranks.ts';
 import type { JobInput } from '../../records/job.ts';
 import { defineRule } from '../define-rule.ts';
 import { exampleProfile } from '../example-profile.ts';

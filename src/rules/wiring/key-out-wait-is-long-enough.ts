@@ -1,5 +1,5 @@
 import type { Trap } from '../../evidence/evidence.ts';
-import { retainedPowerSeconds } from '../../evidence/surroundings.ts';
+import { keptPowerSinceYear, keyOutWaitSeconds, retainedPowerSeconds } from '../../evidence/surroundings.ts';
 import type { JobInput } from '../../records/job.ts';
 import { defineRule } from '../define-rule.ts';
 import type { Voice } from '../rule-words.ts';
@@ -26,7 +26,7 @@ const waited =
 
 const words = {
   summary: (voice: Voice) =>
-    `A key-out reading at supply level was taken at least ${voice.number(retainedPowerSeconds / 60)} minutes after key out.`,
+    `A key-out reading at supply level was taken at least ${voice.number(keyOutWaitSeconds.long / 60)} minutes after key out, ${voice.number(keyOutWaitSeconds.short / 60)} on a vehicle with a key built before ${keptPowerSinceYear}.`,
   why: 'Retained power keeps accessory and ignition lines live for minutes: a wire joined to a lead after a short wait may be anything. Where a later reading of the same wire proves it, the short wait does no harm; on a wire nothing is joined to it is advice.',
   says: {
     'too short': (wire: { trap: Trap; button: boolean; minutes: number }, voice: Voice) => ({
@@ -48,7 +48,7 @@ export const keyOutWaitIsLongEnough = defineRule({
   check: ({ job, evidence }) => {
     const joined = new Set((workDone(job).connections ?? []).map((made) => made.point));
     const button = job.vehicle.start === 'button';
-    const minutes = retainedPowerSeconds / 60;
+    const minutes = retainedPowerSeconds(job.vehicle) / 60;
     return evidence.wires
       .filter((wire) => wire.conclusion.kind !== 'concluded')
       .flatMap((wire) =>

@@ -21,6 +21,7 @@ import { noSupplyFromHalfABatteryPair } from './no-supply-from-half-a-battery-pa
 import { noTapOnDataWire } from './no-tap-on-data-wire.ts';
 import { noTapOnHighVoltageWiring } from './no-tap-on-high-voltage-wiring.ts';
 import { noTapOnRestraintWiring } from './no-tap-on-restraint-wiring.ts';
+import { readingsCanAllBeRight } from './readings-can-all-be-right.ts';
 import { standingDrainIsAcceptable } from './standing-drain-is-acceptable.ts';
 import { supplyLeadIsFused } from './supply-lead-is-fused.ts';
 import { supplyWithinDeviceWindow } from './supply-within-device-window.ts';
@@ -63,4 +64,5 @@ export const wiringRules = [
   voltageDropIsSmall,
   wireIsNoSmallerThanTheLeadItFeeds,
   wiresDoNotContradictEachOther,
+  readingsCanAllBeRight,
 ] as const;

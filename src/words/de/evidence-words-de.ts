@@ -63,8 +63,8 @@ export const evidenceWordsDe: EvidenceWords = {
     wouldRemain: (expected, possible) => `(etwa ${expected} von ${possible} möglichen Aufgaben blieben übrig)`,
     reversed: (point, where, count) =>
       `${point} ${where} messen, schwarze Messspitze an einem bekannten Dauerplus: eine Masse zeigt die Versorgung mit Minuszeichen ${count}.`,
-    read: ({ point, where, lamps, wait, count }) =>
-      `${point} ${where} messen${lamps ? ', Licht eingeschaltet' : ''}${wait === null ? '' : `, ${wait.minutes} Minuten nach ${wait.from}${wait.isolatorClosed ? ', Trennschalter geschlossen' : ''}`} ${count}.`,
+    read: ({ point, where, lamps, loaded, wait, count }) =>
+      `${point} ${where} messen${lamps ? ', Licht eingeschaltet' : ''}${loaded ? ', mit Prüflampe oder Gerät daran' : ''}${wait === null ? '' : `, ${wait.minutes} Minuten nach ${wait.from}${wait.isolatorClosed ? ', Trennschalter geschlossen' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>
@@ -120,7 +120,7 @@ export const evidenceWordsDe: EvidenceWords = {
         : `${point} schwankte ${where}: ein Signal oder eine lose Messspitze.`,
     disagree: (point, volts, where) =>
       point === null
-        ? `Die Versorgung wurde ${where} sehr verschieden gemessen: eine der Messungen ist falsch.`
+        ? `Die Versorgung wurde ${where} als ${volts} gemessen: eine davon ist falsch, und nichts lässt sich mit ihr vergleichen.`
         : `${point} wurde ${where} als ${volts} gemessen: eine davon ist falsch, noch einmal messen.`,
     throughALoad: {
       'read it on': (point, where, on) =>
@@ -140,6 +140,18 @@ export const evidenceWordsDe: EvidenceWords = {
       'both ways': ({ point }) =>
         `${point} zeigt die Versorgung gegen Masse und auch gegen eine Leitung unter Spannung: einer der beiden Bezüge war falsch.`,
     },
+    noBattery: {
+      'reads nothing': (volts, where) =>
+        `Die Batterie misst ${volts} ${where}: die Spitzen sitzen nicht an ihren Polen, das Messgerät steht auf Wechselspannung, oder eine Sicherung seiner Leitung ist durch. Daraus folgt nichts; die Batterie noch einmal messen.`,
+      'too high at rest': (volts, where) =>
+        `Die Batterie misst ${volts} ${where}: so hoch ruht keine Batterie. Ein Ladegerät hängt daran, oder die Batterie des Messgeräts ist schwach. Daraus folgt nichts; noch einmal messen.`,
+      'leads swapped': (volts, where) =>
+        `Die Batterie misst ${volts} ${where}: die Messleitungen sind vertauscht. Daraus folgt nichts; alles noch einmal messen.`,
+    },
+    leak: (point, volts, where) =>
+      `${point} misst ${volts} ${where}, wo es nichts messen sollte: so viel kann ein Kriechstrom an einem Messgerät zeigen, das keinen Strom zieht. Dort noch einmal mit Prüflampe oder Gerät daran messen.`,
+    fortyEightVolts: (point, volts) =>
+      `${point} misst ${volts}: eine 48-V-Leitung. Hände weg: niemals anzapfen, und denen überlassen, die dafür zugelassen sind.`,
     supplyNotMeasured:
       'Die Versorgung selbst wurde nicht gemessen: die Pegel lassen sich nur nach ihrer Größenordnung beurteilen. In jeder Schlüsselstellung an der Batterie messen.',
     falls: ({ point, volts, where, holding }) =>

@@ -53,8 +53,8 @@ export const evidenceWordsEn: EvidenceWords = {
     wouldRemain: (expected, possible) => `(about ${expected} of ${possible} possible roles would remain)`,
     reversed: (point, where, count) =>
       `Read ${point} ${where} with the black lead on a known constant: a ground shows the supply with a minus sign ${count}.`,
-    read: ({ point, where, lamps, wait, count }) =>
-      `Read ${point} ${where}${lamps ? ' and the lamps switched on' : ''}${wait === null ? '' : `, ${wait.minutes} minutes after ${wait.from}${wait.isolatorClosed ? ', isolator closed' : ''}`} ${count}.`,
+    read: ({ point, where, lamps, loaded, wait, count }) =>
+      `Read ${point} ${where}${lamps ? ' and the lamps switched on' : ''}${loaded ? ', a test lamp or the device drawing on it' : ''}${wait === null ? '' : `, ${wait.minutes} minutes after ${wait.from}${wait.isolatorClosed ? ', isolator closed' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>
@@ -109,7 +109,7 @@ export const evidenceWordsEn: EvidenceWords = {
         : `${point} wandered ${where}: a signal, or a loose probe.`,
     disagree: (point, volts, where) =>
       point === null
-        ? `The supply was read with very different volts ${where}: one of them is wrong.`
+        ? `The supply was read as ${volts} ${where}: one of them is wrong, and nothing can be compared with it.`
         : `${point} was read as ${volts} ${where}: one of them is wrong, read it again.`,
     throughALoad: {
       'read it on': (point, where, on) =>
@@ -129,6 +129,18 @@ export const evidenceWordsEn: EvidenceWords = {
       'both ways': ({ point }) =>
         `${point} shows the supply against ground and against a live wire as well: one of the two references was wrong.`,
     },
+    noBattery: {
+      'reads nothing': (volts, where) =>
+        `The battery reads ${volts} ${where}: the probes are not on its posts, the meter is on AC, or a fuse in its lead is blown. Nothing follows from it; read the battery again.`,
+      'too high at rest': (volts, where) =>
+        `The battery reads ${volts} ${where}: no battery rests so high. A charger is on it, or the meter's own battery is low. Nothing follows from it; read it again.`,
+      'leads swapped': (volts, where) =>
+        `The battery reads ${volts} ${where}: the meter's leads are swapped. Nothing follows from it; read everything again.`,
+    },
+    leak: (point, volts, where) =>
+      `${point} reads ${volts} ${where}, where it should read nothing: a leak may show so much on a meter that draws no current. Read it again there with a test lamp or the device on it.`,
+    fortyEightVolts: (point, volts) =>
+      `${point} reads ${volts}: a 48 V line. Hands off: never splice it, and leave it to those licensed for it.`,
     supplyNotMeasured:
       'The supply itself was not measured: levels can only be judged by their order of size. Read it at the battery in each key position.',
     falls: ({ point, volts, where, holding }) =>

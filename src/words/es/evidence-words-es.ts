@@ -57,8 +57,8 @@ export const evidenceWordsEs: EvidenceWords = {
     wouldRemain: (expected, possible) => `(quedarían unas ${expected} de ${possible} funciones posibles)`,
     reversed: (point, where, count) =>
       `Lea ${point} ${where} con la punta negra en un permanente conocido: una masa muestra la tensión con signo menos ${count}.`,
-    read: ({ point, where, lamps, wait, count }) =>
-      `Lea ${point} ${where}${lamps ? ' y las luces encendidas' : ''}${wait === null ? '' : `, ${wait.minutes} minutos después de ${wait.from}${wait.isolatorClosed ? ', con el desconectador cerrado' : ''}`} ${count}.`,
+    read: ({ point, where, lamps, loaded, wait, count }) =>
+      `Lea ${point} ${where}${lamps ? ' y las luces encendidas' : ''}${loaded ? ', con una lámpara de prueba o el aparato conectado' : ''}${wait === null ? '' : `, ${wait.minutes} minutos después de ${wait.from}${wait.isolatorClosed ? ', con el desconectador cerrado' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>
@@ -116,7 +116,7 @@ export const evidenceWordsEs: EvidenceWords = {
         : `${point} oscilaba ${where}: una señal o una punta suelta.`,
     disagree: (point, volts, where) =>
       point === null
-        ? `La alimentación se leyó con tensiones muy distintas ${where}: una de ellas está mal.`
+        ? `La alimentación se leyó como ${volts} ${where}: una de ellas está mal, y nada puede compararse con ella.`
         : `${point} se leyó como ${volts} ${where}: una de ellas está mal, lea otra vez.`,
     throughALoad: {
       'read it on': (point, where, on) =>
@@ -136,6 +136,18 @@ export const evidenceWordsEs: EvidenceWords = {
       'both ways': ({ point }) =>
         `${point} muestra la tensión contra masa y también contra un cable con tensión: una de las dos referencias era errónea.`,
     },
+    noBattery: {
+      'reads nothing': (volts, where) =>
+        `La batería marca ${volts} ${where}: las puntas no están en sus bornes, el medidor está en alterna, o se fundió un fusible de su cable. De ahí no se deduce nada; lea la batería otra vez.`,
+      'too high at rest': (volts, where) =>
+        `La batería marca ${volts} ${where}: ninguna batería reposa tan alta. Tiene un cargador puesto, o la pila del medidor está baja. De ahí no se deduce nada; lea otra vez.`,
+      'leads swapped': (volts, where) =>
+        `La batería marca ${volts} ${where}: las puntas del medidor están cambiadas. De ahí no se deduce nada; lea todo otra vez.`,
+    },
+    leak: (point, volts, where) =>
+      `${point} marca ${volts} ${where}, donde no debería marcar nada: tanto puede mostrar una fuga en un medidor que no consume corriente. Léalo allí otra vez con una lámpara de prueba o el aparato conectado.`,
+    fortyEightVolts: (point, volts) =>
+      `${point} marca ${volts}: una línea de 48 V. No la toque: no la empalme nunca, y déjela a quien esté habilitado.`,
     supplyNotMeasured:
       'La alimentación misma no se midió: los niveles solo se pueden juzgar por su orden de magnitud. Léala en la batería en cada posición de la llave.',
     falls: ({ point, volts, where, holding }) =>

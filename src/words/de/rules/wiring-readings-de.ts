@@ -1,6 +1,6 @@
 import { loadTestMillivolts } from '../../../electrics/battery-state.ts';
 import { continuousDropMillivoltsMax } from '../../../electrics/lead-drop.ts';
-import { retainedPowerSeconds } from '../../../evidence/surroundings.ts';
+import { keptPowerSinceYear, keyOutWaitSeconds } from '../../../evidence/surroundings.ts';
 import type { RuleWordsOf, Voice } from '../../../rules/rule-words.ts';
 import { loadedFallMillivoltsMax } from '../../../rules/wiring/voltage-drop-is-small.ts';
 import type { wiringRules } from '../../../rules/wiring/wiring-rules.ts';
@@ -111,9 +111,30 @@ export const wiringReadingsDe = {
       }),
     },
   },
+  'readings-can-all-be-right': {
+    summary: () =>
+      'Keine zwei Messungen einer Stelle widersprechen sich, und die der Batterie sind die einer Batterie.',
+    why: 'Wo zwei Messungen nicht beide stimmen können, folgt aus keiner etwas, und eine Leitung, die mit einer falschen Batteriemessung verglichen wird, kann alles sein.',
+    says: {
+      'two differ': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo: 'Die richtige Messung behalten und die andere aus dem Bericht nehmen.',
+      }),
+      'no battery': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo:
+          'Die Batterie noch einmal an ihren eigenen Polen messen, Gleichspannung, Rot an Plus, und den Bericht berichtigen.',
+      }),
+      'hands off': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo:
+          'Alle Anschlüsse davon lösen und eine andere Leitung suchen; die Anweisungen des Herstellers und zugelassene Praxis gehen vor.',
+      }),
+    },
+  },
   'key-out-wait-is-long-enough': {
     summary: (voice) =>
-      `Eine Messung ohne Schlüssel auf Batterieniveau liegt mindestens ${voice.number(retainedPowerSeconds / 60)} Minuten nach dem Ziehen.`,
+      `Eine Messung ohne Schlüssel auf Batterieniveau liegt mindestens ${voice.number(keyOutWaitSeconds.long / 60)} Minuten nach dem Ziehen, ${voice.number(keyOutWaitSeconds.short / 60)} bei einem Fahrzeug mit Schlüssel von vor ${keptPowerSinceYear}.`,
     why: 'Nachlaufende Spannung hält Zubehör- und Zündleitungen minutenlang am Leben: nach kurzer Wartezeit kann eine angeschlossene Leitung alles sein. Beweist eine spätere Messung dieselbe Leitung, schadet die kurze Wartezeit nicht; an einer nicht angeschlossenen Leitung ist es ein Hinweis.',
     says: {
       'too short': ({ trap, button, minutes }, voice) => ({

@@ -1,6 +1,6 @@
 import { loadTestMillivolts } from '../../../electrics/battery-state.ts';
 import { continuousDropMillivoltsMax } from '../../../electrics/lead-drop.ts';
-import { retainedPowerSeconds } from '../../../evidence/surroundings.ts';
+import { keptPowerSinceYear, keyOutWaitSeconds } from '../../../evidence/surroundings.ts';
 import type { RuleWordsOf, Voice } from '../../../rules/rule-words.ts';
 import { loadedFallMillivoltsMax } from '../../../rules/wiring/voltage-drop-is-small.ts';
 import type { wiringRules } from '../../../rules/wiring/wiring-rules.ts';
@@ -113,9 +113,29 @@ export const wiringReadingsEs = {
       }),
     },
   },
+  'readings-can-all-be-right': {
+    summary: () => 'Ninguna lectura de un mismo lugar contradice a otra, y las de la batería son las de una batería.',
+    why: 'Si dos lecturas no pueden ser ciertas las dos, de ninguna se deduce nada, y un cable comparado con una lectura errónea de la batería puede ser cualquier cosa.',
+    says: {
+      'two differ': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo: 'Conserve la lectura correcta y quite la otra del registro.',
+      }),
+      'no battery': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo:
+          'Lea la batería otra vez en sus propios bornes, en tensión continua, con el rojo al positivo, y corrija el registro.',
+      }),
+      'hands off': (readings, voice) => ({
+        what: voice.trap(readings.trap),
+        whatToDo:
+          'Quite de él todos los cables y busque otro; primero valen las instrucciones del fabricante y la práctica habilitada.',
+      }),
+    },
+  },
   'key-out-wait-is-long-enough': {
     summary: (voice) =>
-      `Una lectura sin llave al nivel de la batería se tomó al menos ${voice.number(retainedPowerSeconds / 60)} minutos después de quitarla.`,
+      `Una lectura sin llave al nivel de la batería se tomó al menos ${voice.number(keyOutWaitSeconds.long / 60)} minutos después de quitarla, ${voice.number(keyOutWaitSeconds.short / 60)} en un vehículo con llave anterior a ${keptPowerSinceYear}.`,
     why: 'La tensión retenida mantiene vivos durante minutos los cables de accesorios y de encendido: tras una espera corta, un cable unido puede ser cualquier cosa. Si una lectura posterior del mismo cable lo demuestra, la espera corta no daña; en un cable al que nada está unido es un consejo.',
     says: {
       'too short': ({ trap, button, minutes }, voice) => ({

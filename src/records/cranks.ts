@@ -1,4 +1,4 @@
-import type { Vehicle } from '../records/vehicle.ts';
+import type { Vehicle } from './vehicle.ts';
 
 /**
  * Whether an engine of the vehicle is turned by a 12 V or 24 V starter: not on hybrid and electric vehicles, which become "ready", nor on trailers.
