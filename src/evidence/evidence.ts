@@ -109,6 +109,16 @@ export type TrapFacts =
 /** Something a fitter must know about the readings of one wire (or of the whole job, point ''). */
 export type Trap = TrapFacts & { readonly point: string };
 
+/** The readings of a wire as a table shows them. */
+export type TabledReadings = {
+  /** in each key position the reading that counts: a plain one, else one against a live wire */
+  readonly counts: ReadonlyMap<KeyPosition, Reading>;
+  /** key-out readings that a longer wait supersedes */
+  readonly superseded: readonly Reading[];
+  /** read once more, against a live wire, with the lamps on, with the isolator open, or after joining; those under load stand apart */
+  readonly besides: readonly Reading[];
+};
+
 export type WireEvidence = {
   readonly point: string;
   readonly colour: string | null;
@@ -117,6 +127,7 @@ export type WireEvidence = {
   readonly conclusion: Conclusion;
   /** the readings of the conclusion, or all plain ones of an open wire, in the order of a drive */
   readonly shown: readonly ShownReading[];
+  readonly table: TabledReadings;
   readonly verdict: WireRole | null;
   readonly agreement: 'agreement' | 'not proven' | 'contradiction' | 'no verdict';
   readonly traps: readonly Trap[];

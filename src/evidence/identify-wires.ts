@@ -15,6 +15,7 @@ import { supplyFaults } from './supply-faults.ts';
 import { supplyByPosition, supplyFrom, supplyRange } from './supply-level.ts';
 import { trapsOfSupply } from './supply-traps.ts';
 import { retainedPowerSeconds, type Surroundings } from './surroundings.ts';
+import { tabledReadings } from './tabled-readings.ts';
 import { wantedReading } from './wanted-reading.ts';
 
 /**
@@ -89,6 +90,7 @@ function wireEvidence(point: ProbePoint, around: Surroundings): WireEvidence {
     tests: eliminated.tests,
     conclusion,
     shown: shownReadings(point, conclusion, around),
+    table: tabledReadings(point, conclusion),
     verdict,
     agreement: agreementOf(verdict, conclusion),
     traps: trapsOfWire(point, conclusion, around),

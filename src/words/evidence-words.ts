@@ -27,6 +27,10 @@ export type EvidenceWords = {
   readonly couldBe: (wire: string, roles: string, orNowhere: boolean) => string;
   readonly shows: Readonly<Record<ShownReading['shows'], string>>;
   readonly lamps: Readonly<Record<'on' | 'off', string>>;
+  /** goes on after a key position: "and the isolator open" */
+  readonly isolatorOpen: string;
+  /** goes on after a key position: "against a live wire" */
+  readonly blackOnLive: string;
   readonly after: (volts: string, wait: string) => string;
   readonly loaded: (volts: string) => string;
   readonly dropAt: (volts: string, milliamps: string, where: string) => string;

@@ -1,10 +1,11 @@
 import type { ShownReading, WireEvidence } from '../evidence/evidence.ts';
 import { isGroundDrop } from '../evidence/ground-test.ts';
 import { roleSignatures } from '../evidence/role-signatures.ts';
-import { isKeyOut, reversed } from '../evidence/surroundings.ts';
+import { reversed } from '../evidence/surroundings.ts';
 import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
 import { terminalNumbers } from '../records/wire-role.ts';
+import { sayReadings } from './say-readings.ts';
 import type { Speech } from './speech.ts';
 
 /** What is known of a wire, as one sentence that a customer's mechanic would accept, with the readings it rests on. */
@@ -34,7 +35,13 @@ function sayOpen(
 function proofOf({ conclusion, shown }: WireEvidence, speech: Speech): string {
   if (conclusion.kind === 'open') return '';
   if (conclusion.role === 'ground') return speech.and(shown.map(({ reading }) => groundProof(reading, speech)));
-  if (conclusion.role === 'signal') return speech.evidence.signalProof(readingsInWords(shown, speech));
+  if (conclusion.role === 'signal')
+    return speech.evidence.signalProof(
+      sayReadings(
+        shown.map(({ reading }) => reading),
+        speech,
+      ),
+    );
   return levelsInWords(shown, speech);
 }
 
@@ -43,27 +50,14 @@ function levelsInWords(shown: readonly ShownReading[], speech: Speech): string {
   return (['dead', 'live', 'low', 'odd'] as const)
     .map((level) => ({ level, of: shown.filter((each) => each.shows === level) }))
     .filter(({ of }) => of.length > 0)
-    .map(({ level, of }) => `${speech.evidence.shows[level]} ${readingsInWords(of, speech)}`)
+    .map(
+      ({ level, of }) =>
+        `${speech.evidence.shows[level]} ${sayReadings(
+          of.map(({ reading }) => reading),
+          speech,
+        )}`,
+    )
     .join('; ');
-}
-
-/** Readings in words, each key position once: "with the key out (12.57 V after 12 min) and with the key on (12.40 V)". */
-function readingsInWords(shown: readonly ShownReading[], speech: Speech): string {
-  const positions = new Map<string, string[]>();
-  for (const { reading } of shown) {
-    const lamps = reading.lights === undefined ? '' : speech.evidence.lamps[reading.lights];
-    const position = `${speech.where(reading.key)}${lamps}`;
-    positions.set(position, [...(positions.get(position) ?? []), voltsOf(reading, speech)]);
-  }
-  return speech.and([...positions].map(([position, volts]) => `${position} (${volts.join(', ')})`));
-}
-
-function voltsOf(reading: Reading, speech: Speech): string {
-  const { evidence, volts, wait } = speech;
-  const plain = volts(millivoltsFromVolts(reading.volts));
-  const waited = isKeyOut(reading.key) ? reading.secondsWaited : undefined;
-  const timed = waited === undefined ? plain : evidence.after(plain, wait(waited));
-  return reading.loaded ? evidence.loaded(timed) : timed;
 }
 
 function groundProof(reading: Reading, speech: Speech): string {

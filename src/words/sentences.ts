@@ -69,6 +69,8 @@ export type Sentences = {
   readonly verdictStands: (role: string) => string;
   readonly keyOutWait: (minutes: string) => string;
   readonly atCurrent: (drop: string, milliamps: string) => string;
+  readonly alsoRead: (readings: string) => string;
+  readonly superseded: (readings: string) => string;
   readonly loadedAt: (volts: string, milliamps: string) => string;
   readonly electrics: {
     readonly lowest: string;

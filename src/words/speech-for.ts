@@ -2,6 +2,7 @@ import { writeGauge } from '../electrics/smallest-conductor.ts';
 import { writeVolts } from '../quantities/millivolts.ts';
 import type { Voice } from '../rules/rule-words.ts';
 import { type KeyWords, keyName } from './key-words.ts';
+import { sayReadings } from './say-readings.ts';
 import { sayTrap } from './say-trap.ts';
 import { sayWanted } from './say-wanted.ts';
 import { sayWire } from './say-wire.ts';
@@ -52,6 +53,7 @@ export function speechFor(
     lead: (lead) => terms.leads[lead],
     role: (role) => terms.roles[role],
     wire: (wire) => sayWire(wire, speech),
+    readings: (readings) => sayReadings(readings, speech),
     wanted: (reading) => sayWanted(reading, speech),
     and: sentences.and,
     or: sentences.or,

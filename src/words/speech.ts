@@ -1,3 +1,4 @@
+import type { Reading } from '../records/reading.ts';
 import type { Voice } from '../rules/rule-words.ts';
 import type { EvidenceWords } from './evidence-words.ts';
 
@@ -8,6 +9,8 @@ export type Speech = Voice & {
   readonly endOfDrive: string;
   /** seconds as a person says them: "90 s", "12 min" */
   readonly wait: (seconds: number) => string;
+  /** some readings, each key position once */
+  readonly readings: (readings: readonly Reading[]) => string;
   /** one decimal: "3.1" */
   readonly tenths: (value: number) => string;
 };

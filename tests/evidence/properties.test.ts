@@ -220,3 +220,16 @@ describe('readings that contradict each other', () => {
     }
   });
 });
+
+test('every reading that decided is one of those that the table shows, in its row or beside it', () => {
+  for (const line of lines) {
+    const job = jobOfLine(line);
+    for (const [index, wire] of identifyWires(job, []).wires.entries()) {
+      if (wire.conclusion.kind !== 'concluded') continue;
+      const { counts, superseded, besides } = wire.table;
+      const loaded = (job.probePoints?.[index]?.readings ?? []).filter((reading) => reading.loaded);
+      const shown = new Set([...counts.values(), ...superseded, ...besides, ...loaded]);
+      expect(wire.conclusion.because.filter((reading) => !shown.has(reading))).toEqual([]);
+    }
+  }
+});

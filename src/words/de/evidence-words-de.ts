@@ -53,6 +53,8 @@ export const evidenceWordsDe: EvidenceWords = {
     odd: 'weder Batteriespannung noch nichts',
   },
   lamps: { on: ' und Licht an', off: ' und Licht aus' },
+  isolatorOpen: ' bei offenem Trennschalter',
+  blackOnLive: ' gegen eine spannungsführende Leitung',
   after: (volts, wait) => `${volts} nach ${wait}`,
   loaded: (volts) => `${volts} belastet`,
   dropAt: (volts, milliamps, where) => `${volts} Spannungsfall bei ${milliamps} mA ${where}`,

@@ -86,6 +86,8 @@ export const sentencesDe: Sentences = {
   keyOutWait: (minutes) =>
     `Erste Spalte ${minutes === '1' ? '1 Minute' : `${minutes} Minuten`} oder länger nach dem Ziehen des Schlüssels gemessen.`,
   atCurrent: (drop, milliamps) => `${drop} bei ${milliamps} mA`,
+  alsoRead: (readings) => `Außerdem gemessen: ${readings}.`,
+  superseded: (readings) => `Überholt: ${readings}.`,
   loadedAt: (volts, milliamps) => `${volts} bei ${milliamps} mA`,
   electrics: {
     lowest: 'Niedrigste Spannung am Gerät, berechnet',

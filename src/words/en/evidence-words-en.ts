@@ -43,6 +43,8 @@ export const evidenceWordsEn: EvidenceWords = {
     odd: 'neither battery volts nor nothing',
   },
   lamps: { on: ' and the lamps on', off: ' and the lamps off' },
+  isolatorOpen: ' and the isolator open',
+  blackOnLive: ' against a live wire',
   after: (volts, wait) => `${volts} after ${wait}`,
   loaded: (volts) => `${volts} loaded`,
   dropAt: (volts, milliamps, where) => `${volts} of drop at ${milliamps} mA ${where}`,

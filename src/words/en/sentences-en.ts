@@ -78,6 +78,8 @@ export const sentencesEn: Sentences = {
   verdictStands: (role) => `The installer took it for: ${role}.`,
   keyOutWait: (minutes) => `First column read ${many(minutes, 'minute')} or longer after key out.`,
   atCurrent: (drop, milliamps) => `${drop} at ${milliamps} mA`,
+  alsoRead: (readings) => `Also read: ${readings}.`,
+  superseded: (readings) => `Superseded: ${readings}.`,
   loadedAt: (volts, milliamps) => `${volts} at ${milliamps} mA`,
   electrics: {
     lowest: 'Lowest volts at the device, worked out',

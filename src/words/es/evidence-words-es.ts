@@ -47,6 +47,8 @@ export const evidenceWordsEs: EvidenceWords = {
     odd: 'ni tensión de batería ni nada',
   },
   lamps: { on: ' y las luces encendidas', off: ' y las luces apagadas' },
+  isolatorOpen: ' y el desconectador abierto',
+  blackOnLive: ' contra un cable con tensión',
   after: (volts, wait) => `${volts} tras ${wait}`,
   loaded: (volts) => `${volts} con carga`,
   dropAt: (volts, milliamps, where) => `${volts} de caída con ${milliamps} mA ${where}`,

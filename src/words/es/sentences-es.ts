@@ -85,6 +85,8 @@ export const sentencesEs: Sentences = {
   verdictStands: (role) => `El instalador lo tomó por: ${role}.`,
   keyOutWait: (minutes) => `Primera columna leída ${many(minutes, 'minuto')} o más después de quitar la llave.`,
   atCurrent: (drop, milliamps) => `${drop} a ${milliamps} mA`,
+  alsoRead: (readings) => `También se leyó: ${readings}.`,
+  superseded: (readings) => `Sustituida: ${readings}.`,
   loadedAt: (volts, milliamps) => `${volts} a ${milliamps} mA`,
   electrics: {
     lowest: 'Tensión más baja en el aparato, calculada',
