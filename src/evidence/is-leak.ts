@@ -2,7 +2,7 @@ import { millivoltsFromVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
 import type { KeyPosition } from '../records/wire-role.ts';
 import { isOnly, type LevelGroup } from './levels-at.ts';
-import type { Surroundings } from './surroundings.ts';
+import { isKeyOut, type Surroundings } from './surroundings.ts';
 
 const feeds: ReadonlySet<KeyPosition> = new Set(['on', 'crank', 'running']);
 /** What dampness or a diode leaks into a meter of ten megohms, 12 V (common practice, no source). */
@@ -31,7 +31,9 @@ export const vanishes = (leak: LevelGroup, groups: readonly LevelGroup[]): boole
  * @param around what else is known of the job
  */
 export function isLeak(group: LevelGroup, groups: readonly LevelGroup[], around: Surroundings): boolean {
-  if (group.loaded || group.key === 'crank' || !group.levels.includes('between')) return false;
+  // with the key on small volts are no leak of a feed: a lamp's or a charge line's own
+  const isOff = isKeyOut(group.key) || group.key === 'accessory';
+  if (group.loaded || !isOff || !group.levels.includes('between')) return false;
   return (
     isFed(groups) &&
     isOnly(group.levels, 'between', 'zero') &&

@@ -189,9 +189,13 @@ describe('fuses', () => {
     expect(fuseAmperesMax({ squareMillimetres: area })).toBe(amperes);
   });
 
-  test('a wire thinner than the table has no limit that could be met', () => {
-    expect(fuseAmperesMax({ awg: 24 })).toBeNull();
-    expect(assessFuse(1, [{ awg: 24 }], null, null)).toMatchObject({ wireAmperesMax: null, suitsTheWire: false });
+  // FAA AC 43.13-1B CHG 1, table 11-9: 24 AWG carries 2.5 A in a bundle; 0.25 mm² (IEC 60228) is thicker than its 0.205 mm²
+  test('a wire thinner than the table of fuses may have what it carries for long, a thinner one nothing', () => {
+    expect(fuseAmperesMax({ awg: 24 })).toBe(2.5);
+    expect(fuseAmperesMax({ squareMillimetres: 0.25 })).toBe(2.5);
+    expect(assessFuse(1, [{ awg: 24 }], null, null)).toMatchObject({ wireAmperesMax: 2.5, suitsTheWire: true });
+    expect(assessFuse(3, [{ awg: 24 }], null, null)).toMatchObject({ wireAmperesMax: 2.5, suitsTheWire: false });
+    expect(assessFuse(1, [{ awg: 26 }], null, null)).toMatchObject({ wireAmperesMax: null, suitsTheWire: false });
   });
 
   test('the smallest conductor behind the fuse decides, wherever it stands in the row', () => {

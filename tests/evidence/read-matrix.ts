@@ -83,6 +83,7 @@ function remarkOf(text: string): Partial<PointInput> {
 
 function vehicleOf(text: string): JobInput['vehicle'] {
   const words = cells(text, ',');
+  const built = words.find((word) => /^built \d{4}$/.test(word));
   const drive = words.find((word) => word === 'hybrid' || word === 'electric');
   return {
     ...(words.includes('24 V') ? { systemVolts: 24 as const } : {}),
@@ -90,6 +91,8 @@ function vehicleOf(text: string): JobInput['vehicle'] {
     ...(drive === undefined ? {} : { drive: drive as 'hybrid' }),
     ...(words.includes('button') ? { start: 'button' as const } : {}),
     ...(words.includes('isolator') ? { batteryIsolator: true } : {}),
+    ...(words.includes('trailer') ? { class: 'trailer' as const } : {}),
+    ...(built === undefined ? {} : { year: Number(built.slice(6)) }),
   };
 }
 

@@ -3,7 +3,7 @@ import { withPlacement } from '../overlay.ts';
 import { workDone } from '../work-done.ts';
 
 const words = {
-  summary: () => 'The device is held at two points or more, or as its profile says.',
+  summary: () => 'The device is held at two points or more, by one adhesive pad, or as its profile says.',
   why: 'Held at one point a device turns and works loose.',
   says: {
     'too few': (points: { points: number; least: number }) => ({
@@ -13,7 +13,7 @@ const words = {
   },
 };
 
-/** The device is held at two points or more, or as its profile says. */
+/** The device is held at two points or more, by one adhesive pad, or as its profile says. */
 export const fixingPointsSuffice = defineRule({
   id: 'fixing-points-suffice',
   group: 'placement',
@@ -23,11 +23,13 @@ export const fixingPointsSuffice = defineRule({
   check: ({ job, profile }) => {
     const { placement } = workDone(job);
     const points = placement?.fixingPoints;
-    const least = profile?.fixingPointsMin ?? 2;
+    // a pad holds by its area, not by points
+    const least = placement?.fixing === 'adhesive pad' ? 1 : (profile?.fixingPointsMin ?? 2);
     if (points === undefined || points >= least || placement?.fixing === 'loose') return [];
     return [{ at: 'device', says: 'too few', figures: { points, least } }];
   },
   examples: [
+    { name: 'one adhesive pad', change: withPlacement({ fixing: 'adhesive pad', fixingPoints: 1 }), finds: [] },
     { name: 'four points', change: withPlacement({ fixing: 'cable ties', fixingPoints: 4 }), finds: [] },
     {
       name: 'no point',

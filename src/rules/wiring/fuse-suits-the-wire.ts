@@ -80,13 +80,18 @@ export const fuseSuitsTheWire = defineRule({
       ],
     },
     {
-      name: '3 A in a 24 AWG lead, thinner than the table',
-      change: withConnection('ignition', { gauge: { awg: 24 }, fuse: fuse(3) }),
+      name: '1 A in a 24 AWG lead, as makers deliver it',
+      change: withConnection('ignition', { gauge: { awg: 24 }, fuse: fuse(1) }),
+      finds: [],
+    },
+    {
+      name: '1 A in a 26 AWG lead, thinner than the table',
+      change: withConnection('ignition', { gauge: { awg: 26 }, fuse: fuse(1) }),
       finds: [
         {
           at: 'ignition',
           severity: 'block',
-          what: 'A 3 A fuse protects the ignition lead, whose smallest wire (24 AWG) is thinner than any in the table.',
+          what: 'A 1 A fuse protects the ignition lead, whose smallest wire (26 AWG) is thinner than any in the table.',
           whatToDo: 'Fit the fuse the device maker names.',
         },
       ],

@@ -113,7 +113,7 @@ export const placementRulesDe: RuleWordsOf<typeof placementRules> = {
     },
   },
   'fixing-points-suffice': {
-    summary: () => 'Das Gerät ist an zwei Punkten oder mehr gehalten, oder wie sein Profil sagt.',
+    summary: () => 'Das Gerät ist an zwei Punkten oder mehr gehalten, von einem Klebepad, oder wie sein Profil sagt.',
     why: 'An einem Punkt gehalten dreht sich ein Gerät und arbeitet sich los.',
     says: {
       'too few': ({ points, least }) => ({

@@ -113,7 +113,7 @@ export const placementRulesEs: RuleWordsOf<typeof placementRules> = {
     },
   },
   'fixing-points-suffice': {
-    summary: () => 'El aparato se sujeta en dos puntos o más, o como dice su ficha.',
+    summary: () => 'El aparato se sujeta en dos puntos o más, con una almohadilla adhesiva, o como dice su ficha.',
     why: 'Sujeto en un solo punto, el aparato gira y se afloja.',
     says: {
       'too few': ({ points, least }) => ({
