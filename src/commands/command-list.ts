@@ -10,6 +10,13 @@ export const commandList: readonly CommandEntry[] = [
     load: async () => (await import('./setup.ts')).setup,
   },
   {
+    name: 'jobs',
+    words: '[DAY|FROM..TO]',
+    summary: 'every job: begun, recorded, handed over, signed, billed, paid; and what is open',
+    examples: ['keyout jobs 2026-11-24', 'keyout jobs 2026-11-01..2026-11-30 --json'],
+    load: async () => (await import('./jobs.ts')).jobs,
+  },
+  {
     name: 'fit',
     words: '[JOB]',
     summary: 'the interactive record of one job: start, or go on where it stopped',
