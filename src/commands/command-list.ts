@@ -18,9 +18,9 @@ export const commandList: readonly CommandEntry[] = [
   },
   {
     name: 'fit',
-    words: '[JOB]',
-    summary: 'the interactive record of one job: start, or go on where it stopped',
-    examples: ['keyout fit', 'keyout fit 2026-11-24-KX4D'],
+    words: '[JOB [PART]]',
+    summary: 'the interactive record of one job: start, go on, or correct one part of it',
+    examples: ['keyout fit', 'keyout fit 2026-11-24-KX4D placement'],
     load: async () => (await import('./fit.ts')).fit,
   },
   {

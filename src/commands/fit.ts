@@ -5,15 +5,19 @@ import { examineJob } from '../operations/examine-job.ts';
 import { handOverJob } from '../operations/hand-over-job.ts';
 import { recalledJobs } from '../operations/recalled-jobs.ts';
 import { Problem } from '../problem.ts';
+import { amend, parts } from '../prompts/amend.ts';
 import { askFor } from '../prompts/ask-for.ts';
 import { askTrip, joinTrip } from '../prompts/ask-trip.ts';
 import { interview, nextQuestion } from '../prompts/interview.ts';
 import { mayTell } from '../prompts/may-tell.ts';
 import type { Around } from '../prompts/question.ts';
 import { type Job, job as jobRecord } from '../records/job.ts';
+import { issuedForJob } from '../storage/issued.ts';
 import { jobExists, jobsOnDay, newJobId, readJob, writeJob } from '../storage/jobs.ts';
+import { readLedger } from '../storage/ledger.ts';
 import { type OpenBook, openBook } from '../storage/open-book.ts';
 import { photographFiles, photographFolder } from '../storage/photographs.ts';
+import { signatureState } from '../storage/signature-state.ts';
 import { readTrip, writeTrip } from '../storage/trips.ts';
 import { writePayer } from '../storage/write-book.ts';
 import { terminalFinding } from '../words/terminal-finding.ts';
@@ -23,7 +27,7 @@ import { momentOf } from './moment-of.ts';
 import { writeCheck } from './write-check.ts';
 import { writeFinding } from './write-finding.ts';
 
-/** `keyout fit [JOB]`: the interactive record of one job; saves after every answer and goes on where it stopped. */
+/** `keyout fit [JOB [PART]]`: the interactive record of one job; saves after every answer, goes on where it stopped, and corrects what is recorded. */
 export const fit: Command = {
   options: {},
   run: async (call, world) => {
@@ -38,9 +42,10 @@ export const fit: Command = {
     const book = openBook(world.bookFolder);
     const day = world.today(book.book.timeZone);
     const id = call.words[0] ?? (await chooseJob(book, day, world));
-    const begun = jobExists(book, id)
-      ? readJob(book, id)
-      : jobRecord.parse({ schema: 'keyout-job-1', id, day: id.slice(0, 10) });
+    const exists = jobExists(book, id);
+    const begun = exists ? readJob(book, id) : jobRecord.parse({ schema: 'keyout-job-1', id, day: id.slice(0, 10) });
+    if (exists && (call.words[1] !== undefined || (await isRecorded(book, begun))))
+      return correct(book, begun, call.words[1], world);
     world.tell(
       `Job ${id}. Every answer is saved; Ctrl-C stops, \`keyout fit ${id}\` goes on. Escape or "<" goes back, "-" takes a usual answer away.`,
     );
@@ -52,6 +57,59 @@ export const fit: Command = {
     return finish(book, await withReasons(book, await travel(book, done, world), world), world);
   },
 };
+
+// nothing left to ask, or written by hand and complete
+async function isRecorded(book: OpenBook, job: Job): Promise<boolean> {
+  if (job.interview !== undefined) return nextQuestion(job) === undefined;
+  return (await examineJob(book, job)).open.every((finding) => finding.rule !== 'record-is-complete');
+}
+
+const partName = (id: string) => id.replaceAll('-', ' ');
+
+async function correct(book: OpenBook, job: Job, named: string | undefined, world: World): Promise<0 | 1> {
+  const ask = askFor(world.plain);
+  const all = parts(job);
+  const nothing = 'nothing, leave it as it is';
+  const part =
+    named ??
+    (await ask.choose(
+      `${job.id} is recorded. What is to be corrected?`,
+      [...all.map((id) => ({ value: id, name: partName(id) })), { value: nothing, name: nothing }],
+      nothing,
+    ));
+  if (part === nothing) return finish(book, job, world);
+  if (!all.includes(part))
+    throw new Problem(
+      `"${part}" is no part of ${job.id}.`,
+      'keyout fit JOB PART',
+      `Name one of these: ${all.join(', ')}.`,
+      2,
+    );
+  world.tell(`Correcting ${partName(part)} of ${job.id}. Nothing is changed before all of it is answered.`);
+  const amended = await amend(job, part, ask, aroundOf(book, job.id, world));
+  for (const follows of followsFrom(book, job, amended)) world.tell(`  ${follows}`);
+  const word = await ask.text('Keep the change? Type yes to keep it', '');
+  if (word.trim().toLowerCase() !== 'yes') {
+    world.tell(`Nothing was changed in ${job.id}.`);
+    return 1;
+  }
+  writeJob(book, amended);
+  return finish(book, await withReasons(book, amended, world), world);
+}
+
+function followsFrom(book: OpenBook, job: Job, amended: Job): readonly string[] {
+  const { signature } = job;
+  const invoice = issuedForJob(book, job.id);
+  const isVoid = signatureState(job) === 'stands' && signatureState(amended) === 'void';
+  const handedOver = readLedger(book).some((entry) => entry.event === 'handed over' && entry.job === job.id);
+  return [
+    ...(isVoid ? [`The signature${signature?.name === undefined ? '' : ` of ${signature.name}`} becomes void.`] : []),
+    ...(handedOver ? ['The sheet that was handed over no longer says what the record says: hand it over again.'] : []),
+    ...(invoice === null
+      ? []
+      : [`${invoice.invoice.number} is issued; where this changes what is charged, credit it and bill again.`]),
+  ];
+}
 
 async function chooseJob(book: OpenBook, day: string, world: World): Promise<string> {
   const begun = jobsOnDay(book, day).filter((job) => job.interview !== undefined && nextQuestion(job) !== undefined);

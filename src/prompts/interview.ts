@@ -37,8 +37,8 @@ export const questions: readonly Question[] = [
 ];
 
 /** The next question of a job, or undefined when all are answered. */
-export const nextQuestion = (job: Job): Question | undefined =>
-  questions.find((each) => !(job.interview?.answered ?? []).includes(each.id) && each.applies(job));
+export const nextQuestion = (job: Job, all: readonly Question[] = questions): Question | undefined =>
+  all.find((each) => !(job.interview?.answered ?? []).includes(each.id) && each.applies(job));
 
 /** A question that was answered in this sitting: the job as it was before, and the answers given. */
 type Answered = { readonly question: Question; readonly before: Job; readonly answers: readonly string[] };
@@ -50,6 +50,7 @@ type Answered = { readonly question: Question; readonly before: Job; readonly an
  * @param ask how a prompt reaches a person
  * @param around what the questions may know
  * @param save called after every answer
+ * @param all the questions, in their order
  * @returns the job with every question answered
  */
 export async function interview(
@@ -57,13 +58,14 @@ export async function interview(
   ask: Ask,
   around: Around,
   save: (job: Job) => void | Promise<void>,
+  all: readonly Question[] = questions,
 ): Promise<Job> {
   const sitting: Answered[] = [];
   let job = begun;
   let offered: readonly string[] = [];
   for (;;) {
     const answered = job.interview?.answered ?? [];
-    const question = nextQuestion(job);
+    const question = nextQuestion(job, all);
     if (question === undefined) return job;
     const draft = job.interview?.draft;
     let answers: readonly string[] = draft?.question === question.id ? draft.answers : [];
