@@ -4,6 +4,7 @@ import type { Call, CommandEntry, CommandOption, World } from './command.ts';
 import { everyCommand, startEntry } from './every-command.ts';
 import { commandHelp, generalHelp, nearestName } from './help.ts';
 import { sharedOptions } from './shared-options.ts';
+import { wrapLines } from './wrap-lines.ts';
 
 /**
  * Runs one command line and returns the exit code; a Problem is printed in three parts, never as a stack trace.
@@ -96,7 +97,10 @@ async function worldOf(call: Call): Promise<World> {
   const option = call.options.book;
   return {
     say: (text) => process.stdout.write(`${text}\n`),
-    tell: (text) => process.stderr.write(`${text}\n`),
+    tell: (text) => {
+      const columns = process.stderr.isTTY ? (process.stderr.columns ?? 80) : Number.POSITIVE_INFINITY;
+      process.stderr.write(`${wrapLines(text, columns)}\n`);
+    },
     today: (timeZone) => (typeof given === 'string' ? given : localDay(timeZone)),
     now: () => new Date().toISOString().replace(/\.\d+Z$/, 'Z'),
     bookFolder: findBook({

@@ -1,7 +1,7 @@
 import type { TerminalFinding } from '../words/terminal-finding.ts';
 
 /**
- * A finding as four short lines: what, why, what to do (or the reason given), and the rule with its source.
+ * A finding in short lines: what, why, what to do or the reason given (both for a block, which no reason excuses), and the rule with its source.
  * @param finding the finding in words
  * @param answer the installer's written reason, or null
  */
@@ -10,7 +10,9 @@ export function writeFinding(finding: TerminalFinding, answer: string | null = n
   return [
     `  ${finding.severity.toUpperCase()}${place}: ${finding.what}`,
     `    why:   ${finding.why}`,
-    answer === null ? `    to do: ${finding.whatToDo}` : `    reason given: ${answer}`,
+    // no reason excuses a block: what to do still stands
+    ...(answer === null || finding.severity === 'block' ? [`    to do: ${finding.whatToDo}`] : []),
+    ...(answer === null ? [] : [`    reason given: ${answer}`]),
     `    rule:  ${finding.rule} [${finding.source}]`,
   ].join('\n');
 }

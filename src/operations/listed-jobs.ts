@@ -65,7 +65,7 @@ async function listed(book: OpenBook, job: Job, ledger: readonly LedgerEntry[], 
   return {
     job: job.id,
     day: job.day,
-    vehicle: vehicleName(job.vehicle),
+    vehicle: vehicleName(job.vehicle) || 'no vehicle yet',
     payer: job.identity.payer ?? null,
     state: reached,
     invoice: bill?.number ?? null,
