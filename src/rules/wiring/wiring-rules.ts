@@ -7,6 +7,7 @@ import { fuseBearsTheLoad } from './fuse-bears-the-load.ts';
 import { fuseIsNearTheTap } from './fuse-is-near-the-tap.ts';
 import { fuseSuitsTheWire } from './fuse-suits-the-wire.ts';
 import { groundDropIsSmall } from './ground-drop-is-small.ts';
+import { groundDropsAgree } from './ground-drops-agree.ts';
 import { groundIsOnBareMetal } from './ground-is-on-bare-metal.ts';
 import { groundIsProven } from './ground-is-proven.ts';
 import { ignitionHoldsThroughCrank } from './ignition-holds-through-crank.ts';
@@ -65,4 +66,5 @@ export const wiringRules = [
   wireIsNoSmallerThanTheLeadItFeeds,
   wiresDoNotContradictEachOther,
   readingsCanAllBeRight,
+  groundDropsAgree,
 ] as const;

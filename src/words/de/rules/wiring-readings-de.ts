@@ -111,6 +111,16 @@ export const wiringReadingsDe = {
       }),
     },
   },
+  'ground-drops-agree': {
+    summary: () => 'Der Spannungsabfall des Massepunkts und die Messung der Masseleitung unter Last sagen dasselbe.',
+    why: 'Es ist dieselbe Spannung, zweimal gemessen: unterscheiden sie sich, ist eine falsch, und die Masse kann schlecht sein.',
+    says: {
+      differ: (drops, voice) => ({
+        what: `Der Massepunkt ist mit einem Abfall von ${voice.volts(drops.recorded)} eingetragen, ${drops.point} wurde unter Last mit ${voice.volts(drops.read)} gemessen.`,
+        whatToDo: 'Den Abfall bei arbeitendem Gerät noch einmal messen und die falsche Angabe berichtigen.',
+      }),
+    },
+  },
   'readings-can-all-be-right': {
     summary: () =>
       'Keine zwei Messungen einer Stelle widersprechen sich, und die der Batterie sind die einer Batterie.',

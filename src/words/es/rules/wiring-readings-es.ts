@@ -113,6 +113,16 @@ export const wiringReadingsEs = {
       }),
     },
   },
+  'ground-drops-agree': {
+    summary: () => 'La caída del punto de masa y la lectura del cable de masa con carga dicen lo mismo.',
+    why: 'Son los mismos voltios leídos dos veces: si difieren, uno está mal y la masa puede ser mala.',
+    says: {
+      differ: (drops, voice) => ({
+        what: `El punto de masa figura con una caída de ${voice.volts(drops.recorded)}; ${drops.point} se leyó con carga con ${voice.volts(drops.read)}.`,
+        whatToDo: 'Lea la caída otra vez con el aparato funcionando y corrija la que esté mal.',
+      }),
+    },
+  },
   'readings-can-all-be-right': {
     summary: () => 'Ninguna lectura de un mismo lugar contradice a otra, y las de la batería son las de una batería.',
     why: 'Si dos lecturas no pueden ser ciertas las dos, de ninguna se deduce nada, y un cable comparado con una lectura errónea de la batería puede ser cualquier cosa.',
