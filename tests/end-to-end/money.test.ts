@@ -31,7 +31,7 @@ function freshBook() {
   return { folder, run, read, balanceOf, verified };
 }
 const pay = ['--method', 'bank transfer', '--day', '2026-12-10'];
-// INV-0001 211.48 and INV-0002 275.48 to north-lattice, INV-0003 215.12 and INV-0004 93.66 to oro-mesa
+// INV-0001 211.48 and INV-0002 275.48 to north-lattice, INV-0003 215.10 and INV-0004 93.66 to oro-mesa
 
 describe('keyout credit', () => {
   test('whole: the note refers to its invoice, the balance is zero, the job can be billed again', async () => {
