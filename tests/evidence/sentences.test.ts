@@ -174,42 +174,54 @@ describe('the advice says what to do in the words of the vehicle', () => {
   const on = [{ key: 'on' as const, volts: 12.4 }];
   const switched = [{ key: 'accessory' as const, volts: 12.4 }, ...on];
   test.each<[string, Point['readings'], Vehicle, Partial<Point>, string | null]>([
-    ['nothing read yet', [], {}, {}, 'Read P1 with the key on (about 3.1 of 7 possible roles would remain).'],
-    ['live with the key on', on, {}, {}, 'Read P1 in accessory (about 1.7 of 3 possible roles would remain).'],
+    [
+      'nothing read yet',
+      [],
+      {},
+      {},
+      'Read P1 with the key on, black lead on the chassis (about 3.1 of 7 possible roles would remain).',
+    ],
+    [
+      'live with the key on',
+      on,
+      {},
+      {},
+      'Read P1 in accessory, black lead on the chassis (about 1.7 of 3 possible roles would remain).',
+    ],
     [
       'live in accessory too',
       switched,
       {},
       {},
-      'Read P1 with the key out, 10 minutes after key out (about 1.0 of 2 possible roles would remain).',
+      'Read P1 with the key out, black lead on the chassis, 10 minutes after key out (about 1.0 of 2 possible roles would remain).',
     ],
     [
       'the same with a button',
       switched,
       { start: 'button' },
       {},
-      'Read P1 with the vehicle asleep, 10 minutes after locking the vehicle (about 1.0 of 2 possible roles would remain).',
+      'Read P1 with the vehicle asleep, black lead on the chassis, 10 minutes after locking the vehicle (about 1.0 of 2 possible roles would remain).',
     ],
     [
       'the same with an isolator',
       switched,
       { batteryIsolator: true },
       {},
-      'Read P1 with the key out, 10 minutes after key out, isolator closed (about 1.0 of 2 possible roles would remain).',
+      'Read P1 with the key out, black lead on the chassis, 10 minutes after key out, isolator closed (about 1.0 of 2 possible roles would remain).',
     ],
     [
       'only ignition is left',
       [{ key: 'accessory', volts: 0 }, ...on],
       {},
       {},
-      'Read P1 while cranking (to prove that it is ignition).',
+      'Read P1 while cranking, black lead on the chassis (to prove that it is ignition).',
     ],
     [
       'dead with the key on',
       [{ key: 'on', volts: 0 }],
       {},
       {},
-      'Read P1 with the key on and the lamps switched on (about 2.5 of 4 possible roles would remain).',
+      'Read P1 with the key on, black lead on the chassis, the lamps switched on (about 2.5 of 4 possible roles would remain).',
     ],
     [
       'ground or nowhere',

@@ -29,7 +29,7 @@ export const constantIsProven = defineRule({
           at: 'supply',
           severity: 'block',
           what: 'The supply lead is joined to P1, which is not proven: Red with white stripe (P1) is not proven; nothing that was read rules out any role.',
-          whatToDo: 'Read P1 with the key on (about 3.1 of 7 possible roles would remain).',
+          whatToDo: 'Read P1 with the key on, black lead on the chassis (about 3.1 of 7 possible roles would remain).',
         },
       ],
     },

@@ -29,7 +29,7 @@ export const groundIsProven = defineRule({
           at: 'ground',
           severity: 'block',
           what: 'The ground lead is joined to G1, which is not proven: Black (G1) is not proven; nothing that was read rules out any role.',
-          whatToDo: 'Read G1 with the key on (about 3.1 of 7 possible roles would remain).',
+          whatToDo: 'Read G1 with the key on, black lead on the chassis (about 3.1 of 7 possible roles would remain).',
         },
       ],
     },

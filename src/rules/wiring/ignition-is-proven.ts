@@ -29,7 +29,7 @@ export const ignitionIsProven = defineRule({
           at: 'ignition',
           severity: 'block',
           what: 'The ignition lead is joined to P2, which is not proven: Pink (P2) is not proven; nothing that was read rules out any role.',
-          whatToDo: 'Read P2 with the key on (about 3.1 of 7 possible roles would remain).',
+          whatToDo: 'Read P2 with the key on, black lead on the chassis (about 3.1 of 7 possible roles would remain).',
         },
       ],
     },

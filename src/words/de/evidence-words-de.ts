@@ -66,7 +66,7 @@ export const evidenceWordsDe: EvidenceWords = {
     reversed: (point, where, count) =>
       `${point} ${where} messen, schwarze Messspitze an einem bekannten Dauerplus: eine Masse zeigt die Versorgung mit Minuszeichen ${count}.`,
     read: ({ point, where, lamps, loaded, wait, count }) =>
-      `${point} ${where} messen${lamps ? ', Licht eingeschaltet' : ''}${loaded ? ', mit Prüflampe oder Gerät daran' : ''}${wait === null ? '' : `, ${wait.minutes} Minuten nach ${wait.from}${wait.isolatorClosed ? ', Trennschalter geschlossen' : ''}`} ${count}.`,
+      `${point} ${where} messen, schwarze Messspitze am Chassis${lamps ? ', Licht eingeschaltet' : ''}${loaded ? ', mit Prüflampe oder Gerät daran' : ''}${wait === null ? '' : `, ${wait.minutes} Minuten nach ${wait.from}${wait.isolatorClosed ? ', Trennschalter geschlossen' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>

@@ -56,7 +56,7 @@ export const evidenceWordsEn: EvidenceWords = {
     reversed: (point, where, count) =>
       `Read ${point} ${where} with the black lead on a known constant: a ground shows the supply with a minus sign ${count}.`,
     read: ({ point, where, lamps, loaded, wait, count }) =>
-      `Read ${point} ${where}${lamps ? ' and the lamps switched on' : ''}${loaded ? ', a test lamp or the device drawing on it' : ''}${wait === null ? '' : `, ${wait.minutes} minutes after ${wait.from}${wait.isolatorClosed ? ', isolator closed' : ''}`} ${count}.`,
+      `Read ${point} ${where}, black lead on the chassis${lamps ? ', the lamps switched on' : ''}${loaded ? ', a test lamp or the device drawing on it' : ''}${wait === null ? '' : `, ${wait.minutes} minutes after ${wait.from}${wait.isolatorClosed ? ', isolator closed' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>

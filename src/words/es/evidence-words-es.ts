@@ -46,7 +46,7 @@ export const evidenceWordsEs: EvidenceWords = {
     low: 'menos que la tensión de batería',
     odd: 'ni tensión de batería ni nada',
   },
-  lamps: { on: ' y las luces encendidas', off: ' y las luces apagadas' },
+  lamps: { on: ', las luces encendidas', off: ' y las luces apagadas' },
   isolatorOpen: ' y el desconectador abierto',
   blackOnLive: ' contra un cable con tensión',
   after: (volts, wait) => `${volts} tras ${wait}`,
@@ -60,7 +60,7 @@ export const evidenceWordsEs: EvidenceWords = {
     reversed: (point, where, count) =>
       `Lea ${point} ${where} con la punta negra en un permanente conocido: una masa muestra la tensión con signo menos ${count}.`,
     read: ({ point, where, lamps, loaded, wait, count }) =>
-      `Lea ${point} ${where}${lamps ? ' y las luces encendidas' : ''}${loaded ? ', con una lámpara de prueba o el aparato conectado' : ''}${wait === null ? '' : `, ${wait.minutes} minutos después de ${wait.from}${wait.isolatorClosed ? ', con el desconectador cerrado' : ''}`} ${count}.`,
+      `Lea ${point} ${where}, con la punta negra en el chasis${lamps ? ', las luces encendidas' : ''}${loaded ? ', con una lámpara de prueba o el aparato conectado' : ''}${wait === null ? '' : `, ${wait.minutes} minutos después de ${wait.from}${wait.isolatorClosed ? ', con el desconectador cerrado' : ''}`} ${count}.`,
   },
   next: {
     ruledOut: (verdict, found, lead) =>
