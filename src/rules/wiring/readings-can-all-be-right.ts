@@ -1,6 +1,7 @@
 import type { Trap } from '../../evidence/evidence.ts';
 import { defineRule } from '../define-rule.ts';
 import type { Voice } from '../rule-words.ts';
+import { workDone } from '../work-done.ts';
 
 const words = {
   summary: () =>
@@ -36,7 +37,9 @@ export const readingsCanAllBeRight = defineRule({
   severity: 'block',
   source: 'common practice, no source',
   words,
-  check: ({ evidence }) => {
+  check: ({ job, evidence }) => {
+    // a flat battery, read where no wire is measured, is a fact and no mistake
+    if ((workDone(job).probePoints ?? []).length === 0) return [];
     const traps = [...evidence.traps, ...evidence.wires.flatMap((wire) => wire.traps)];
     return traps.flatMap((trap) => {
       const says = kinds.get(trap.kind);
@@ -45,6 +48,15 @@ export const readingsCanAllBeRight = defineRule({
   },
   examples: [
     { name: 'each place read once', change: (job) => job, finds: [] },
+    {
+      name: 'a flat battery on a visit that measures no wire',
+      change: ({ probePoints: _points, connections: _made, ...job }) => ({
+        ...job,
+        identity: { ...job.identity, visit: 'service call' as const },
+        supply: [{ key: 'out' as const, volts: 3.2 }],
+      }),
+      finds: [],
+    },
     {
       name: 'the ignition wire read once live and once dead with the engine running',
       change: (job) => ({
