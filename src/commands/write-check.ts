@@ -3,6 +3,7 @@ import { millivoltsFromVolts, writeVolts } from '../quantities/millivolts.ts';
 import type { Reading } from '../records/reading.ts';
 import type { Finding } from '../rules/finding.ts';
 import { reasonGiven } from '../rules/open-findings.ts';
+import { rootFindings } from '../rules/root-findings.ts';
 import { sayNextStep } from '../words/say-next-step.ts';
 import { terminalFinding } from '../words/terminal-finding.ts';
 import { terminalSpeech } from '../words/terminal-speech.ts';
@@ -15,9 +16,14 @@ import { writeFinding } from './write-finding.ts';
  */
 export function writeCheck(examined: ExaminedJob): string {
   const { job, findings } = examined;
-  // what stops the handover stands first; within that, the order of the rules
-  const ranked = findings.toSorted((one, other) => weight(one) - weight(other));
-  const lines = ranked.map((finding) => writeFinding(terminalFinding(finding, job.vehicle), reasonGiven(job, finding)));
+  // what stops the handover stands first; within that, the order of the rules; what follows from it under it
+  const ranked = rootFindings(job, findings).toSorted((one, other) => weight(one.finding) - weight(other.finding));
+  const lines = ranked.map(({ finding, follows }) =>
+    [
+      writeFinding(terminalFinding(finding, job.vehicle), reasonGiven(job, finding)),
+      ...(follows.length === 0 ? [] : [`    with it go: ${follows.map((each) => each.rule).join(', ')}`]),
+    ].join('\n'),
+  );
   return [
     `${job.id}  ${vehicleName(job.vehicle)}`,
     ...wireLines(examined),
@@ -87,9 +93,10 @@ function electricsLines({ electrics }: ExaminedJob): readonly string[] {
   return parts.length === 0 ? [] : [`  volts and amperes: ${parts.join('; ')}`];
 }
 
-function stateOf({ findings, open }: ExaminedJob): string {
-  const blocks = open.filter((finding) => finding.severity === 'block').length;
-  const reasons = open.length - blocks;
+function stateOf({ job, findings, open }: ExaminedJob): string {
+  const roots = rootFindings(job, open);
+  const blocks = roots.filter(({ finding }) => finding.severity === 'block').length;
+  const reasons = roots.length - blocks;
   if (open.length === 0)
     return `Nothing stops the handover (${findings.length} finding${findings.length === 1 ? '' : 's'} answered or for advice).`;
   return `Not ready: ${[
