@@ -143,6 +143,13 @@ function report(error: unknown, debug: boolean): number {
     process.stderr.write('Stopped. What was answered so far is saved.\n');
     return 130;
   }
+  if (error instanceof Error && error.name === 'ZodError' && 'issues' in error) {
+    // an answer that a prompt let pass and the record does not hold
+    const issues = error.issues as readonly { readonly path: readonly PropertyKey[]; readonly message: string }[];
+    const said = issues.map((issue) => `${issue.path.map(String).join('.')} ${issue.message}`).join('; ');
+    process.stderr.write(`An answer does not fit: ${said}.\n  to do: run the command again and answer it otherwise.\n`);
+    return 3;
+  }
   const message = error instanceof Error ? error.message : String(error);
   process.stderr.write(
     `The program itself failed: ${message}\n  to do: run it again with --debug and send the text to whoever looks after it; the book is unchanged.\n`,

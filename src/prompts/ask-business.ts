@@ -2,12 +2,11 @@ import type { Book } from '../records/book.ts';
 import { languages } from '../records/language.ts';
 import { something } from './answers.ts';
 import { askAddress } from './ask-address.ts';
+import { languageNames } from './language-names.ts';
 import type { Ask } from './question.ts';
 
 /** Parts of the book that say who the business is and how it writes. */
 export type BusinessPart = Pick<Book, 'business' | 'locale' | 'language' | 'currency' | 'timeZone' | 'paper' | 'units'>;
-
-const languageNames = new Intl.DisplayNames('en', { type: 'language' });
 
 const isZone = (text: string) => {
   try {

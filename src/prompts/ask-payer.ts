@@ -1,8 +1,23 @@
 import type { Book } from '../records/book.ts';
+import { languages } from '../records/language.ts';
 import { type Payer, payer as payerRecord } from '../records/payer.ts';
 import { something, whole } from './answers.ts';
 import { askAddress } from './ask-address.ts';
+import { languageNames } from './language-names.ts';
 import type { Ask } from './question.ts';
+
+/** Latin letters that are no letter with a mark: how they are written without them. */
+const plainLetters = new Map([
+  ['ø', 'o'],
+  ['æ', 'ae'],
+  ['œ', 'oe'],
+  ['ß', 'ss'],
+  ['đ', 'd'],
+  ['ð', 'd'],
+  ['ł', 'l'],
+  ['þ', 'th'],
+  ['ı', 'i'],
+]);
 
 /** A file name for a payer made from its name, not one of those taken. */
 export function shortName(name: string, taken: readonly string[]): string {
@@ -11,7 +26,8 @@ export function shortName(name: string, taken: readonly string[]): string {
       .normalize('NFD')
       .replace(/\p{M}/gu, '')
       .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/[^a-z0-9]/g, (character) => plainLetters.get(character) ?? '-')
+      .replace(/-+/g, '-')
       .replace(/^-+|-+$/g, '')
       .slice(0, 40)
       .replace(/-+$/, '') || 'payer';
@@ -53,6 +69,12 @@ export async function askPayer(
     book.tax.regime === 'VAT' || book.tax.regime === 'GST'
       ? await ask.text(`Its ${book.tax.regime} number (empty for none)`, current?.taxIdentifier ?? '')
       : '';
+  const asBook = 'as the book says';
+  const language = await ask.choose(
+    'Language of its documents',
+    [asBook, ...languages.map((value) => ({ value, name: languageNames.of(value) ?? value }))],
+    current?.language ?? asBook,
+  );
   const codes = book.tax.codes.map((code) => ({ value: code.id, name: code.name }));
   const asUsual = 'as the kind of line says';
   const taxCode =
@@ -64,7 +86,15 @@ export async function askPayer(
     category === 'E' ? await ask.text('Number of its exemption certificate', current?.exemptionCertificate ?? '') : '';
   const optional = { contact, email, taxIdentifier, exemptionCertificate: certificate };
   const kept = Object.fromEntries(Object.entries(optional).filter(([, text]) => text !== ''));
-  const { contact: _c, email: _e, taxIdentifier: _t, exemptionCertificate: _x, taxCode: _k, ...rest } = current ?? {};
+  const {
+    contact: _c,
+    email: _e,
+    taxIdentifier: _t,
+    exemptionCertificate: _x,
+    taxCode: _k,
+    language: _l,
+    ...rest
+  } = current ?? {};
   return payerRecord.parse({
     ...rest,
     schema: 'keyout-payer-1',
@@ -76,5 +106,6 @@ export async function askPayer(
     needsPurchaseOrder,
     invoicePer,
     ...(taxCode === asUsual ? {} : { taxCode }),
+    ...(language === asBook ? {} : { language }),
   });
 }
