@@ -1,6 +1,7 @@
 import type { Problem } from '../problem.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import type { Job } from '../records/job.ts';
+import { rootFindings } from '../rules/root-findings.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobsOnDay } from '../storage/jobs.ts';
 import type { OpenBook } from '../storage/open-book.ts';
@@ -36,9 +37,10 @@ export type DayWithLacking = { readonly finished: FinishedDay; readonly lacking:
 
 function stillOpen(examined: ExaminedJob, billed: boolean, refusal: Problem | undefined): readonly string[] {
   const { signature } = examined.job;
+  const faults = rootFindings(examined.job, examined.open).length;
   const state = signatureState(examined.job);
   return [
-    ...(examined.open.length > 0 ? [`${examined.open.length} finding${examined.open.length === 1 ? '' : 's'}`] : []),
+    ...(faults > 0 ? [`${faults} finding${faults === 1 ? '' : 's'}`] : []),
     ...(state === 'none'
       ? [`unsigned${signature?.noSignatureBecause === undefined ? '' : ` (${signature.noSignatureBecause})`}`]
       : []),
@@ -83,7 +85,9 @@ export async function finishDay(book: OpenBook, day: CalendarDate, moment: Momen
         issued === null ? null : issued.invoice.totals.dueMinorUnits + issued.invoice.totals.paidMinorUnits,
       currency: book.book.currency,
       open: stillOpen(examined, issued !== null, refusal),
-      findings: examined.open.map((finding) => terminalFinding(finding, examined.job.vehicle)),
+      findings: rootFindings(examined.job, examined.open).map(({ finding }) =>
+        terminalFinding(finding, examined.job.vehicle),
+      ),
     });
   }
   return { finished: { day, jobs }, lacking };

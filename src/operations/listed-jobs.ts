@@ -2,6 +2,7 @@ import { openDocuments } from '../pricing/aged-balances.ts';
 import type { CalendarDate } from '../quantities/calendar-date.ts';
 import type { Job } from '../records/job.ts';
 import type { LedgerEntry } from '../records/ledger-entry.ts';
+import { rootFindings } from '../rules/root-findings.ts';
 import { isCreditedWhole, owedBy, readIssued } from '../storage/issued.ts';
 import { listJobs } from '../storage/jobs.ts';
 import { readLedger } from '../storage/ledger.ts';
@@ -43,7 +44,7 @@ async function listed(book: OpenBook, job: Job, ledger: readonly LedgerEntry[], 
   const isSigned = signature === 'stands' || signature === 'not bound';
   const findings = (await examineJob(book, job)).open;
   const isRecorded = findings.every((finding) => finding.rule !== 'record-is-complete');
-  const count = findings.length;
+  const count = rootFindings(job, findings).length;
   const open = [
     ...(count === 0 ? [] : [count === 1 ? '1 finding' : `${count} findings`]),
     ...(handedOver ? [] : ['not handed over']),
