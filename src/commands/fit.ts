@@ -12,6 +12,7 @@ import { interview, nextQuestion } from '../prompts/interview.ts';
 import { mayTell } from '../prompts/may-tell.ts';
 import type { Around } from '../prompts/question.ts';
 import { type Job, job as jobRecord } from '../records/job.ts';
+import { signedRecordDigest } from '../storage/digest.ts';
 import { issuedForJob } from '../storage/issued.ts';
 import { jobExists, jobsOnDay, newJobId, readJob, writeJob } from '../storage/jobs.ts';
 import { readLedger } from '../storage/ledger.ts';
@@ -101,7 +102,9 @@ function followsFrom(book: OpenBook, job: Job, amended: Job): readonly string[] 
   const { signature } = job;
   const invoice = issuedForJob(book, job.id);
   const isVoid = signatureState(job) === 'stands' && signatureState(amended) === 'void';
-  const handedOver = readLedger(book).some((entry) => entry.event === 'handed over' && entry.job === job.id);
+  const handedOver =
+    signedRecordDigest(job) !== signedRecordDigest(amended) &&
+    readLedger(book).some((entry) => entry.event === 'handed over' && entry.job === job.id);
   return [
     ...(isVoid ? [`The signature${signature?.name === undefined ? '' : ` of ${signature.name}`} becomes void.`] : []),
     ...(handedOver ? ['The sheet that was handed over no longer says what the record says: hand it over again.'] : []),

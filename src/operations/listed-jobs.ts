@@ -3,7 +3,7 @@ import type { CalendarDate } from '../quantities/calendar-date.ts';
 import type { Job } from '../records/job.ts';
 import type { LedgerEntry } from '../records/ledger-entry.ts';
 import { rootFindings } from '../rules/root-findings.ts';
-import { isCreditedWhole, owedBy, readIssued } from '../storage/issued.ts';
+import { billingEntry, readIssued } from '../storage/issued.ts';
 import { listJobs } from '../storage/jobs.ts';
 import { readLedger } from '../storage/ledger.ts';
 import type { OpenBook } from '../storage/open-book.ts';
@@ -30,12 +30,8 @@ export type ListedJob = {
 type Bill = { readonly number: string; readonly unpaid: boolean };
 
 function billOf(job: string, ledger: readonly LedgerEntry[], unpaid: ReadonlySet<string>): Bill | null {
-  for (const entry of ledger) {
-    if (entry.event !== 'issued' || !entry.jobs.includes(job)) continue;
-    const credits = ledger.filter((each) => each.event === 'credited' && each.invoice === entry.number);
-    if (!isCreditedWhole(owedBy(entry), credits)) return { number: entry.number, unpaid: unpaid.has(entry.number) };
-  }
-  return null;
+  const entry = billingEntry(ledger, job);
+  return entry === null ? null : { number: entry.number, unpaid: unpaid.has(entry.number) };
 }
 
 async function listed(book: OpenBook, job: Job, ledger: readonly LedgerEntry[], bill: Bill | null): Promise<ListedJob> {

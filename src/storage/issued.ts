@@ -57,17 +57,23 @@ export function findIssued(open: OpenBook, number: string): IssuedDocument | nul
     : null;
 }
 
-/** The invoice on which a job was billed, or null; an invoice credited whole frees its jobs. */
-export function issuedForJob(open: OpenBook, job: string): IssuedDocument | null {
-  const entries = readLedger(open);
+/** The ledger's line of the invoice on which a job is billed; an invoice credited whole frees its jobs. */
+export function billingEntry(
+  entries: readonly LedgerEntry[],
+  job: string,
+): Extract<LedgerEntry, { event: 'issued' }> | null {
   const credited = (number: string) => entries.filter((each) => each.event === 'credited' && each.invoice === number);
   const entry = entries.find(
     (each) =>
       each.event === 'issued' && each.jobs.includes(job) && !isCreditedWhole(owedBy(each), credited(each.number)),
   );
-  return entry?.event === 'issued'
-    ? readDocument(open, issuedFolder({ number: entry.number, issued: entry.day }))
-    : null;
+  return entry?.event === 'issued' ? entry : null;
+}
+
+/** The invoice on which a job was billed, or null; an invoice credited whole frees its jobs. */
+export function issuedForJob(open: OpenBook, job: string): IssuedDocument | null {
+  const entry = billingEntry(readLedger(open), job);
+  return entry === null ? null : readDocument(open, issuedFolder({ number: entry.number, issued: entry.day }));
 }
 
 /** The credit notes that correct an invoice, in the order in which they were issued. */

@@ -49,6 +49,20 @@ describe('a job that is recorded', () => {
     expect(said.indexOf('INV-0001 is issued')).toBeLessThan(said.indexOf('Keep the change?'));
   });
 
+  test('is told of no sheet to hand over again where the sheet does not change', async () => {
+    const { type, run } = newBook('time');
+    expect(run('handover', job).exitCode).toBe(0);
+    const sitting = await type(
+      ['ended'],
+      [
+        ['Work ended at', '11:00'],
+        ['Keep the change?', 'yes'],
+      ],
+    );
+    expect(sitting.unused).toEqual([]);
+    expect(sitting.screen.replaceAll(/\s+/g, ' ')).not.toContain('hand it over again');
+  });
+
   test('stays as it is without a typed yes, and when the correction is broken off', async () => {
     const { read, type } = newBook('left');
     const before = read();
